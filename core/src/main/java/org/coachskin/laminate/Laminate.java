@@ -1,0 +1,86 @@
+package org.coachskin.laminate;
+
+import java.util.List;
+
+/**
+ * A stack of layers, listed from the inside surface to the outside surface.
+ *
+ * @param layers at least one
+ */
+public record Laminate(List<Layer> layers) {
+
+    /** Copies the list and checks that it is not empty. */
+    public Laminate {
+        layers = List.copyOf(layers);
+        if (layers.isEmpty()) {
+            throw new IllegalArgumentException("a laminate needs at least one layer");
+        }
+    }
+
+    /** Returns a laminate of these layers, inside to outside. */
+    public static Laminate of(Layer... layers) {
+        return new Laminate(List.of(layers));
+    }
+
+    /** Returns the total thickness [m]. */
+    public double thickness() {
+        double sum = 0;
+        for (Layer layer : layers) {
+            sum += layer.thickness();
+        }
+        return sum;
+    }
+
+    /** Returns the mass per area [kg/m^2]. */
+    public double mass() {
+        double sum = 0;
+        for (Layer layer : layers) {
+            sum += layer.thickness() * layer.density();
+        }
+        return sum;
+    }
+
+    /** Returns z of the inside surface of layer {@code index}, from mid-height of the stack [m]. */
+    public double bottom(int index) {
+        double z = -thickness() / 2;
+        for (int i = 0; i < index; i++) {
+            z += layers.get(i).thickness();
+        }
+        return z;
+    }
+
+    /** Returns the index of the innermost foam layer, or -1 for a bare laminate. */
+    public int innermostCore() {
+        for (int i = 0; i < layers.size(); i++) {
+            if (!layers.get(i).inSkin()) {
+                return i;
+            }
+        }
+        return -1;
+    }
+
+    /** Returns the index of the outermost foam layer, or -1 for a bare laminate. */
+    public int outermostCore() {
+        for (int i = layers.size() - 1; i >= 0; i--) {
+            if (!layers.get(i).inSkin()) {
+                return i;
+            }
+        }
+        return -1;
+    }
+
+    /** Returns whether there is no foam in the stack. */
+    public boolean isBare() {
+        return innermostCore() < 0;
+    }
+
+    /** Returns whether there is foam but no skin on its inside. */
+    public boolean hasNoInsideSkin() {
+        return innermostCore() == 0;
+    }
+
+    /** Returns whether there is foam but no skin on its outside. */
+    public boolean hasNoOutsideSkin() {
+        return !isBare() && outermostCore() == layers.size() - 1;
+    }
+}

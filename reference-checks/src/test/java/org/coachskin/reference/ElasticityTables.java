@@ -1,0 +1,17 @@
+package org.coachskin.reference;
+
+import java.util.List;
+
+/** The published tables about elasticitys. */
+final class ElasticityTables {
+
+    private ElasticityTables() {}
+
+    static List<PublishedTable> all() {
+        return List.of();
+    }
+
+    static List<EvidenceSection> sections() {
+        return List.of();
+    }
+}
