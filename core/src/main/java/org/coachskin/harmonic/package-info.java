@@ -1,9 +1,20 @@
 /**
  * The stiffness of one sine wave of a panel in three theories: first order, layered, full layered.
  *
- * <p>A panel whose stack decouples (A16 = A26 = B16 = B26 = D16 = D26 = H12 = 0) and whose rim is
- * carried all round answers a sine wave of load by a sine wave of every field. This package holds
- * the matrix that connects the two, once, for whoever sums waves.
+ * <p><b>Read in this order.</b> {@link org.coachskin.harmonic.Theory} names the theories; {@link
+ * org.coachskin.harmonic.Kinematics} says how each lets the section move; {@link
+ * org.coachskin.harmonic.WaveSystem} is the matrix that connects a wave of load to the wave of
+ * every field.
+ *
+ * <p><b>Waves.</b> With &alpha; = m&pi;/a and &beta; = n&pi;/b every field along x is U cos
+ * &alpha;x sin &beta;y, every field along y is V sin &alpha;x cos &beta;y and every deflection W
+ * sin &alpha;x sin &beta;y. They satisfy the rim of {@link org.coachskin.harmonic.WaveSystem}:
+ * deflection, displacement and rotation along each edge are zero, those at right angles to it are
+ * free. Waves answer one by one where A16 = A26 = B16 = B26 = D16 = D26 = H12 = 0.
+ *
+ * <p><b>Crown.</b> Shallow shell: e<sub>x</sub> = u,x + w/R<sub>x</sub>, with w outward and a panel
+ * that bulges outward having R above zero (Donnell-Mushtari-Vlasov; Vlasov, <i>General theory of
+ * shells</i>, 1949; from memory).
  */
 @NullMarked
 package org.coachskin.harmonic;

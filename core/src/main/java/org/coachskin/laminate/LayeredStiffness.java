@@ -73,7 +73,6 @@ public record LayeredStiffness(
         Sym3 dfg = Sym3.ZERO;
         Sym3 dgg = Sym3.ZERO;
         Sym2 skins = Sym2.ZERO;
-        Sym2 foamCompliance = Sym2.ZERO;
         double bottom = -laminate.thickness() / 2;
         for (int i = 0; i < laminate.layers().size(); i++) {
             Layer layer = laminate.layers().get(i);
@@ -91,15 +90,16 @@ public record LayeredStiffness(
                 dfg = dfg.plus(q, weight * f * g);
                 dgg = dgg.plus(q, weight * g * g);
             }
-            if (first >= 0 && i >= first && i <= last) {
-                foamCompliance = foamCompliance.plus(layer.shearStiffness().inverse(), t);
-            } else {
+            if (first < 0 || i < first || i > last) {
                 skins = skins.plus(layer.shearStiffness(), 5.0 / 6 * t);
             }
             bottom += t;
         }
-        double c = foamTop - foamBottom;
-        Sym2 foam = first < 0 ? Sym2.ZERO : Sym2.ZERO.plus(foamCompliance.inverse(), c * c);
+        ShearByEquilibrium shear = ShearByEquilibrium.of(laminate);
+        Sym2 foam = first < 0 ? Sym2.ZERO : shear.stiffness(first, last);
+        if (first < 0) {
+            skins = shear.stiffness();
+        }
         return new LayeredStiffness(
                 a, bf, bg, dff, dfg, dgg, skins, foam, foamBottom, foamTop, reference);
     }

@@ -18,6 +18,13 @@ public record Stiffness(Sym3 a, Sym3 b, Sym3 d, Sym2 h, double reference) {
 
     /** Returns the stiffness about the surface at {@code reference}, z from mid-height [m]. */
     public static Stiffness of(Laminate laminate, double reference) {
+        Sym3[] abd = membraneAndBending(laminate, reference);
+        return new Stiffness(
+                abd[0], abd[1], abd[2], ShearByEquilibrium.of(laminate).stiffness(), reference);
+    }
+
+    /** Returns A, B and D about {@code reference}. */
+    static Sym3[] membraneAndBending(Laminate laminate, double reference) {
         Sym3 a = Sym3.ZERO;
         Sym3 b = Sym3.ZERO;
         Sym3 d = Sym3.ZERO;
@@ -31,6 +38,6 @@ public record Stiffness(Sym3 a, Sym3 b, Sym3 d, Sym2 h, double reference) {
             d = d.plus(q, t * (middle * middle + t * t / 12));
             bottom += t;
         }
-        return new Stiffness(a, b, d, ShearByEquilibrium.stiffness(laminate), reference);
+        return new Sym3[] {a, b, d};
     }
 }

@@ -1,0 +1,30 @@
+package org.coachskin.check;
+
+import org.coachskin.failure.Factors;
+import org.coachskin.failure.PlyCriterion;
+
+/**
+ * What is wanted of a panel.
+ *
+ * @param feltStiffness force over movement under a palm [N/m]
+ * @param spanShare largest sag under a spread load as a share of the short side [-]
+ * @param lastingDent deepest lasting dent that counts as no mark [m]
+ * @param marksAllowed whether a mark is accepted: then it is reported and does not count
+ * @param factors factors of safety
+ * @param criterion the ply criterion that governs
+ */
+public record Limits(
+        double feltStiffness,
+        double spanShare,
+        double lastingDent,
+        boolean marksAllowed,
+        Factors factors,
+        PlyCriterion criterion) {
+
+    /**
+     * What is wanted where the file says nothing: 40 N/mm, a hundredth of the span, 0.1 mm [common
+     * practice, no source].
+     */
+    public static final Limits STANDARD =
+            new Limits(40e3, 0.01, 0.1e-3, false, Factors.STANDARD, new PlyCriterion.MaxStress());
+}

@@ -1,0 +1,63 @@
+package org.coachskin.check;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import org.coachskin.failure.Mode;
+
+/**
+ * The answer to "will it hold?".
+ *
+ * @param job what was judged
+ * @param stiff stiff enough? for every load with a limit on movement
+ * @param strong strong enough? for every mode that breaks or crushes for good
+ * @param unmarked does it stay unmarked?
+ * @param margins every mode, the smallest reserve first
+ * @param movements where the movement comes from, one entry a load case, in the order of the job
+ * @param felt scatter of the felt stiffness [N/m]; empty where no load asks for it
+ * @param frequency lowest natural frequency [Hz]
+ * @param liftOffSpeed road speed at which the air lifts the panel when unlatched [m/s]
+ * @param cautions sentences that have to stand beside the answer
+ * @param method theory and solver in words
+ */
+public record Verdict(
+        Job job,
+        Answer stiff,
+        Answer strong,
+        Answer unmarked,
+        List<Margin> margins,
+        List<Movement> movements,
+        Optional<Spread> felt,
+        double frequency,
+        double liftOffSpeed,
+        List<String> cautions,
+        String method) {
+
+    /** Sorts and copies the margins. */
+    public Verdict {
+        margins = margins.stream().sorted(Comparator.comparingDouble(Margin::reserve)).toList();
+        movements = List.copyOf(movements);
+        cautions = List.copyOf(cautions);
+    }
+
+    /** Returns the margin that decides. */
+    public Margin governing() {
+        return margins.get(0);
+    }
+
+    /** Returns the margin that decides among modes of one question, if any load asks for it. */
+    public Optional<Margin> governing(Mode.Question question) {
+        return margins.stream().filter(margin -> margin.mode().question() == question).findFirst();
+    }
+
+    /** Returns whether every limit holds as drawn; marks count unless the job allows them. */
+    public boolean holds() {
+        return margins.stream()
+                .allMatch(
+                        margin ->
+                                margin.holds()
+                                        || (job.limits().marksAllowed()
+                                                && margin.mode().question()
+                                                        == Mode.Question.UNMARKED));
+    }
+}

@@ -1,0 +1,50 @@
+package org.coachskin.laminate;
+
+/**
+ * What a free stack does when it is warmed: strain of mid-height and bow, with no force and no
+ * moment.
+ *
+ * @param membrane free strain of mid-height [-]
+ * @param curvature free bow [1/m]; positive stretches the outside
+ * @param inside rise of the inside surface [K]
+ * @param outside rise of the outside surface [K]
+ * @param thickness of the stack [m]
+ */
+public record ThermalState(
+        Triple membrane, Triple curvature, double inside, double outside, double thickness) {
+
+    /**
+     * Returns the free state of {@code laminate} under a temperature linear through the thickness
+     * (classical laminate theory; Jones, <i>Mechanics of Composite Materials</i>, 2nd ed. 1999,
+     * section 4.5.3; from memory).
+     *
+     * @param inside rise of the inside surface above the temperature of lay-up [K]
+     * @param outside rise of the outside surface [K]
+     */
+    public static ThermalState of(Laminate laminate, double inside, double outside) {
+        ThermalState temperature =
+                new ThermalState(Triple.ZERO, Triple.ZERO, inside, outside, laminate.thickness());
+        Triple n = Triple.ZERO;
+        Triple m = Triple.ZERO;
+        double bottom = -laminate.thickness() / 2;
+        for (Layer layer : laminate.layers()) {
+            double t = layer.thickness();
+            Triple stress = layer.stiffness().times(layer.expansion());
+            for (int k = 0; k < 3; k++) {
+                double z = bottom + t * k / 2;
+                double weight = t * (k == 1 ? 4 : 1) / 6 * temperature.rise(z);
+                n = n.plus(stress, weight);
+                m = m.plus(stress, weight * z);
+            }
+            bottom += t;
+        }
+        Compliance free = Compliance.of(Stiffness.of(laminate));
+        return new ThermalState(
+                free.membrane(n, m), free.curvature(n, m), inside, outside, laminate.thickness());
+    }
+
+    /** Returns the rise of temperature at height {@code z} from mid-height [K]. */
+    public double rise(double z) {
+        return (inside + outside) / 2 + (outside - inside) * z / thickness;
+    }
+}

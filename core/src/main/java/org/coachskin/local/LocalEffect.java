@@ -1,0 +1,207 @@
+package org.coachskin.local;
+
+import org.coachskin.harmonic.SingleSeries;
+import org.coachskin.harmonic.Theory;
+import org.coachskin.harmonic.WaveSystem;
+import org.coachskin.laminate.Laminate;
+import org.coachskin.laminate.Layer;
+import org.coachskin.laminate.Patch;
+import org.coachskin.laminate.Triple;
+
+/**
+ * What a patch does to skins and foam around it, beyond the layered theory: full layered theory
+ * minus layered theory under the same patch, in the middle of a square cell whose rim is carried.
+ *
+ * <p>The difference dies out within a few panel thicknesses, so the cell is the patch plus 200 mm,
+ * or plus sixteen thicknesses where that is more. A disc is taken as the square of equal area.
+ * Places are offsets from the centre of the patch; heights are from mid-height of the stack.
+ *
+ * <p>A bare laminate has no such effect. Immutable; safe to share between threads.
+ */
+public final class LocalEffect {
+
+    private static final double MARGIN = 0.2;
+
+    private static final double THICKNESSES = 16;
+
+    private final Laminate laminate;
+    private final double side;
+    private final double halfX;
+    private final double halfY;
+    private final double pressure;
+    private final boolean bare;
+    private final Side full;
+    private final Side layered;
+
+    private LocalEffect(Laminate laminate, Patch patch, double force) {
+        this.laminate = laminate;
+        boolean disc = patch instanceof Patch.Disc;
+        halfX = disc ? Math.sqrt(patch.area()) / 2 : patch.halfX();
+        halfY = disc ? halfX : patch.halfY();
+        pressure = force / (4 * halfX * halfY);
+        side = 2 * Math.max(halfX, halfY) + Math.max(MARGIN, THICKNESSES * laminate.thickness());
+        bare = laminate.isBare();
+        full = new Side(Theory.FULL_LAYERED);
+        layered = new Side(Theory.LAYERED);
+    }
+
+    /**
+     * Returns the effect of a force spread evenly over a patch of the outside surface.
+     *
+     * @param force [N], positive inward
+     */
+    public static LocalEffect of(Laminate laminate, Patch patch, double force) {
+        return new LocalEffect(laminate, patch, force);
+    }
+
+    /** One theory in the cell: a series along either side. */
+    private final class Side {
+        final WaveSystem system;
+        final SingleSeries alongX;
+        final SingleSeries alongY;
+
+        Side(Theory theory) {
+            system = WaveSystem.of(theory, laminate, 0, 0, false);
+            alongX = new SingleSeries(system, side, side, false);
+            alongY =
+                    new SingleSeries(
+                            WaveSystem.of(theory, laminate, 0, 0, true), side, side, false);
+        }
+
+        /** Fields with value, x- and y-derivative, in the order of WaveSystem. */
+        double[] fields(double dx, double dy) {
+            double c = side / 2;
+            double[] out = new double[3 * system.size];
+            if (Math.abs(Math.abs(dy) - halfY) >= Math.abs(Math.abs(dx) - halfX)) {
+                alongX.add(
+                        -pressure, c - halfX, c + halfX, c - halfY, c + halfY, c + dx, c + dy, out);
+                return out;
+            }
+            alongY.add(-pressure, c - halfY, c + halfY, c - halfX, c + halfX, c + dy, c + dx, out);
+            double[] turned = new double[out.length];
+            int second = system.second;
+            int first = system.first;
+            for (int i = 0; i < system.size; i++) {
+                int target = i < second ? first + i : i < first ? i : i - first;
+                turned[3 * target] = out[3 * i];
+                turned[3 * target + 1] = out[3 * i + 2];
+                turned[3 * target + 2] = out[3 * i + 1];
+            }
+            return turned;
+        }
+
+        Triple strain(double[] f, double z) {
+            double[] n = new double[system.second];
+            system.kinematics().displacement(z, n);
+            double x = 0;
+            double y = 0;
+            double xy = 0;
+            for (int i = 0; i < system.second; i++) {
+                int v = system.first + i;
+                x += n[i] * f[3 * i + 1];
+                y += n[i] * f[3 * v + 2];
+                xy += n[i] * (f[3 * i + 2] + f[3 * v + 1]);
+            }
+            return new Triple(x, y, xy);
+        }
+
+        /** Deflection inward of height z. */
+        double deflection(double[] f, double z) {
+            double[] m = new double[system.first - system.second];
+            system.kinematics().deflection(z, m);
+            double w = 0;
+            for (int k = 0; k < m.length; k++) {
+                w -= m[k] * f[3 * (system.second + k)];
+            }
+            return w;
+        }
+    }
+
+    /**
+     * Returns the shortening of the foam under the middle of the patch [m], positive where it
+     * shortens.
+     */
+    public double dent() {
+        if (bare) {
+            return 0;
+        }
+        double[] f = full.fields(0, 0);
+        return full.deflection(f, foamTop()) - full.deflection(f, foamBottom());
+    }
+
+    /**
+     * Returns how much further the outside surface goes in under the middle than the layered theory
+     * says [m].
+     */
+    public double sinking() {
+        double half = laminate.thickness() / 2;
+        return bare
+                ? 0
+                : full.deflection(full.fields(0, 0), half)
+                        - layered.deflection(layered.fields(0, 0), half);
+    }
+
+    /**
+     * Returns what has to be added to the strain of layered theory.
+     *
+     * @param dx offset along x [m]
+     * @param dy offset along y [m]
+     * @param z height in a skin [m]
+     */
+    public Triple strain(double dx, double dy, double z) {
+        return bare
+                ? Triple.ZERO
+                : full.strain(full.fields(dx, dy), z)
+                        .plus(layered.strain(layered.fields(dx, dy), z), -1);
+    }
+
+    /**
+     * Returns what has to be added to the shear stress of layered theory at mid-height of the foam.
+     */
+    public FoamShear foam(double dx, double dy) {
+        if (bare) {
+            return new FoamShear(0, 0);
+        }
+        double[] f = full.fields(dx, dy);
+        double[] l = layered.fields(dx, dy);
+        double middle = (foamTop() + foamBottom()) / 2;
+        double g = ((Layer.Core) laminate.layers().get(laminate.outermostCore())).foam().g();
+        return new FoamShear(
+                g * (shear(full.system, f, middle, 0) - shear(layered.system, l, middle, 0)),
+                g * (shear(full.system, f, middle, 1) - shear(layered.system, l, middle, 1)));
+    }
+
+    /** Transverse shear strain at height z; side 0 for xz, 1 for yz. */
+    private static double shear(WaveSystem system, double[] f, double z, int axis) {
+        double[] dn = new double[system.second];
+        double[] m = new double[system.first - system.second];
+        system.kinematics().rotation(z, dn);
+        system.kinematics().deflection(z, m);
+        int offset = axis == 0 ? 0 : system.first;
+        double sum = 0;
+        for (int i = 0; i < dn.length; i++) {
+            sum += dn[i] * f[3 * (offset + i)];
+        }
+        for (int i = 0; i < m.length; i++) {
+            sum += m[i] * f[3 * (system.second + i) + 1 + axis];
+        }
+        return sum;
+    }
+
+    private double foamTop() {
+        int last = laminate.outermostCore();
+        return laminate.bottom(last) + laminate.layers().get(last).thickness();
+    }
+
+    private double foamBottom() {
+        return laminate.bottom(laminate.innermostCore());
+    }
+
+    /**
+     * Shear stress in the foam.
+     *
+     * @param x on a face normal to x [Pa]
+     * @param y on a face normal to y [Pa]
+     */
+    public record FoamShear(double x, double y) {}
+}
