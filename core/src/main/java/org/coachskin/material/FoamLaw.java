@@ -1,0 +1,46 @@
+package org.coachskin.material;
+
+/**
+ * How a foam follows its density: moduli go with density to the power 1.6, crushing strength 1.55,
+ * shear and tensile strength 1.35.
+ *
+ * <p>Fitted to the table of rigid urethane from 32 to 320 kg/m^3, which it meets within 12 %; used
+ * for every foam between two rows of its table and for the scatter of density. Cellular-solid
+ * theory gives 2 for open and between 1 and 2 for closed cells (Gibson and Ashby, <i>Cellular
+ * Solids</i>, 2nd ed. 1997, chapter 5; from memory).
+ */
+public final class FoamLaw {
+
+    /** Power of the moduli [-]. */
+    public static final double MODULUS = 1.6;
+
+    /** Power of the crushing strength [-]. */
+    public static final double CRUSH = 1.55;
+
+    /** Power of shear and tensile strength [-]. */
+    public static final double SHEAR = 1.35;
+
+    private FoamLaw() {}
+
+    /** Returns {@code foam} at another density [kg/m^3], with all that follows from it. */
+    public static Foam atDensity(Foam foam, double density) {
+        double ratio = density / foam.density();
+        double modulus = StrictMath.pow(ratio, MODULUS);
+        double shear = StrictMath.pow(ratio, SHEAR);
+        return new Foam(
+                foam.name(),
+                foam.kind(),
+                density,
+                foam.eInPlane() * modulus,
+                foam.eThrough() * modulus,
+                foam.g() * modulus,
+                foam.nu(),
+                foam.shear().times(shear),
+                foam.crush().times(StrictMath.pow(ratio, CRUSH)),
+                foam.tension().times(shear),
+                foam.expansion(),
+                foam.densitySpread(),
+                foam.modulusSpread(),
+                foam.source());
+    }
+}
