@@ -95,13 +95,19 @@ public record LayeredStiffness(
             }
             bottom += t;
         }
-        ShearByEquilibrium shear = ShearByEquilibrium.of(laminate);
-        Sym2 foam = first < 0 ? Sym2.ZERO : shear.stiffness(first, last);
-        if (first < 0) {
-            skins = shear.stiffness();
-        }
+        KernelRun run = new KernelRun(laminate);
         return new LayeredStiffness(
-                a, bf, bg, dff, dfg, dgg, skins, foam, foamBottom, foamTop, reference);
+                a,
+                bf,
+                bg,
+                dff,
+                dfg,
+                dgg,
+                first < 0 ? run.stiffness().h() : skins,
+                first < 0 ? Sym2.ZERO : run.shearOfGroup(first, last + 1),
+                foamBottom,
+                foamTop,
+                reference);
     }
 
     /** Returns whether there is no foam. */

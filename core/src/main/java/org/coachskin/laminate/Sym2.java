@@ -12,6 +12,18 @@ public record Sym2(double m11, double m12, double m22) {
     /** All zeros. */
     public static final Sym2 ZERO = new Sym2(0, 0, 0);
 
+    /** Reads three entries in the order of the components, from {@code start} on. */
+    static Sym2 from(double[] values, int start) {
+        return new Sym2(values[start], values[start + 1], values[start + 2]);
+    }
+
+    /** Writes the three entries in the order of the components, from {@code start} on. */
+    void copyTo(double[] values, int start) {
+        values[start] = m11;
+        values[start + 1] = m12;
+        values[start + 2] = m22;
+    }
+
     /** Returns this matrix plus {@code factor} times {@code other}. */
     public Sym2 plus(Sym2 other, double factor) {
         return new Sym2(

@@ -15,6 +15,27 @@ public record Sym3(double m11, double m12, double m22, double m16, double m26, d
     /** All zeros. */
     public static final Sym3 ZERO = new Sym3(0, 0, 0, 0, 0, 0);
 
+    /** Reads six entries in the order of the components, from {@code start} on. */
+    static Sym3 from(double[] values, int start) {
+        return new Sym3(
+                values[start],
+                values[start + 1],
+                values[start + 2],
+                values[start + 3],
+                values[start + 4],
+                values[start + 5]);
+    }
+
+    /** Writes the six entries in the order of the components, from {@code start} on. */
+    void copyTo(double[] values, int start) {
+        values[start] = m11;
+        values[start + 1] = m12;
+        values[start + 2] = m22;
+        values[start + 3] = m16;
+        values[start + 4] = m26;
+        values[start + 5] = m66;
+    }
+
     /** Returns this matrix plus {@code factor} times {@code other}. */
     public Sym3 plus(Sym3 other, double factor) {
         return new Sym3(

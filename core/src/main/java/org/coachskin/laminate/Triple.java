@@ -22,4 +22,9 @@ public record Triple(double x, double y, double xy) {
     public Triple times(double factor) {
         return new Triple(factor * x, factor * y, factor * xy);
     }
+
+    /** Returns the product with {@code other}, entry by entry and summed. */
+    double dot(Triple other) {
+        return x * other.x + y * other.y + xy * other.xy;
+    }
 }
