@@ -40,6 +40,31 @@ public record Laminate(List<Layer> layers) {
         return sum;
     }
 
+    /** Returns z of the centre of mass, from mid-height of the stack [m]. */
+    public double centreOfMass() {
+        double moment = 0;
+        double middle = -thickness() / 2;
+        for (Layer layer : layers) {
+            middle += layer.thickness() / 2;
+            moment += layer.thickness() * layer.density() * middle;
+            middle += layer.thickness() / 2;
+        }
+        return moment / mass();
+    }
+
+    /** Returns the rotary inertia per area about mid-height, &int; &rho; z^2 dz [kg]. */
+    public double rotaryInertia() {
+        double sum = 0;
+        double middle = -thickness() / 2;
+        for (Layer layer : layers) {
+            double t = layer.thickness();
+            middle += t / 2;
+            sum += t * layer.density() * (middle * middle + t * t / 12);
+            middle += t / 2;
+        }
+        return sum;
+    }
+
     /** Returns z of the inside surface of layer {@code index}, from mid-height of the stack [m]. */
     public double bottom(int index) {
         double z = -thickness() / 2;

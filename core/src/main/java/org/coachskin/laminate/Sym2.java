@@ -30,6 +30,11 @@ public record Sym2(double m11, double m12, double m22) {
                 m11 + factor * other.m11, m12 + factor * other.m12, m22 + factor * other.m22);
     }
 
+    /** Returns this matrix times the column (xz, yz), a force per width when both are such. */
+    TransverseShear times(double xz, double yz) {
+        return new TransverseShear(m11 * xz + m12 * yz, m12 * xz + m22 * yz);
+    }
+
     /**
      * Returns the inverse.
      *

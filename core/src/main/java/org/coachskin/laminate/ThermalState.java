@@ -22,25 +22,14 @@ public record ThermalState(
      * @param outside rise of the outside surface [K]
      */
     public static ThermalState of(Laminate laminate, double inside, double outside) {
-        ThermalState temperature =
-                new ThermalState(Triple.ZERO, Triple.ZERO, inside, outside, laminate.thickness());
-        Triple n = Triple.ZERO;
-        Triple m = Triple.ZERO;
-        double bottom = -laminate.thickness() / 2;
-        for (Layer layer : laminate.layers()) {
-            double t = layer.thickness();
-            Triple stress = layer.stiffness().times(layer.expansion());
-            for (int k = 0; k < 3; k++) {
-                double z = bottom + t * k / 2;
-                double weight = t * (k == 1 ? 4 : 1) / 6 * temperature.rise(z);
-                n = n.plus(stress, weight);
-                m = m.plus(stress, weight * z);
-            }
-            bottom += t;
-        }
+        ThermalResultants load = ThermalResultants.of(laminate, inside, outside);
         Compliance free = Compliance.of(Stiffness.of(laminate));
         return new ThermalState(
-                free.membrane(n, m), free.curvature(n, m), inside, outside, laminate.thickness());
+                free.membrane(load.n(), load.m()),
+                free.curvature(load.n(), load.m()),
+                inside,
+                outside,
+                laminate.thickness());
     }
 
     /** Returns the rise of temperature at height {@code z} from mid-height [K]. */

@@ -7,7 +7,9 @@
  * org.coachskin.laminate.Stiffness} is its A, B, D and transverse shear stiffness H (first-order
  * theory); {@link org.coachskin.laminate.LayeredStiffness} the same with the skins and the foam
  * turning by themselves (layered theory); {@link org.coachskin.laminate.SectionState} is what a
- * place of the panel does, and the way back to the strain of every layer.
+ * place of the panel does, and the way back to the strain of every layer; {@link
+ * org.coachskin.laminate.LayerStress} and {@link org.coachskin.laminate.ShearThroughThickness} are
+ * the stresses that follow.
  *
  * <p><b>Axes and signs.</b> x and y lie in the panel, z points outward, zero at mid-height of the
  * stack. Layers are listed from the inside surface to the outside surface. Angles run from x toward
