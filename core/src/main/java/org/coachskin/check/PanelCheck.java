@@ -1,0 +1,212 @@
+package org.coachskin.check;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.coachskin.analysis.Analysis;
+import org.coachskin.analysis.Response;
+import org.coachskin.failure.Mode;
+import org.coachskin.harmonic.Theory;
+import org.coachskin.laminate.PrimaryInput;
+import org.coachskin.local.LocalEffect;
+import org.coachskin.panel.Load;
+import org.coachskin.panel.LoadCase;
+import org.coachskin.panel.Panel;
+import org.coachskin.series.SeriesAnalysis;
+
+/**
+ * Judges a panel.
+ *
+ * <p><b>Stiff.</b> The felt stiffness is the force of a palm over how far the outside surface goes
+ * in under it: layered theory plus the local effect. YES if nine of ten panels laid from this
+ * recipe meet the limit, NO if the panel as drawn does not, else BARELY. A spread load may sag by a
+ * share of the short side.
+ *
+ * <p><b>Strong, unmarked.</b> Factors of safety pay for scatter. YES if the reserve stays at 1 or
+ * more when divided by 1 + the error of the method, NO if the reserve itself is below 1, else
+ * BARELY.
+ */
+public final class PanelCheck {
+
+    private static final double AIR = 1.225;
+
+    private static final double GRAVITY = 9.81;
+
+    private final Analysis analysis = new SeriesAnalysis();
+
+    /** Returns the verdict on {@code job}. */
+    public Verdict check(Job job) {
+        Stack stack = new Stack(job.panel().laminate());
+        List<Margin> margins = new ArrayList<>();
+        List<Movement> movements = new ArrayList<>();
+        Optional<Spread> felt = Optional.empty();
+        for (LoadCase load : job.loads()) {
+            CaseCheck check = new CaseCheck(job, stack, load, analysis);
+            margins.addAll(check.margins());
+            Movement movement = movement(job, load, check);
+            movements.add(movement);
+            Optional<Margin> stiff = stiffness(job, load, movement);
+            stiff.ifPresent(margins::add);
+            if (load.kind() == LoadCase.Kind.FELT && felt.isEmpty()) {
+                felt = Optional.of(spread(job, load, movement.stiffness()));
+            }
+        }
+        margins = worstOfEachMode(margins);
+        return new Verdict(
+                job,
+                stiff(margins, felt, job.limits()),
+                answer(margins, Mode.Question.STRONG),
+                answer(margins, Mode.Question.UNMARKED),
+                margins,
+                movements,
+                felt,
+                analysis.frequency(job.panel()),
+                liftOffSpeed(job.panel()),
+                Cautions.of(job, movements),
+                analysis.statics(job.panel(), List.of()).method());
+    }
+
+    private static List<Margin> worstOfEachMode(List<Margin> all) {
+        Map<Mode, Margin> worst = new EnumMap<>(Mode.class);
+        for (Margin margin : all) {
+            worst.merge(margin.mode(), margin, (a, b) -> a.reserve() <= b.reserve() ? a : b);
+        }
+        return List.copyOf(worst.values());
+    }
+
+    private static Answer stiff(List<Margin> margins, Optional<Spread> felt, Limits limits) {
+        Answer answer = answer(margins, Mode.Question.STIFF);
+        boolean scatters = felt.isPresent() && felt.get().low() < limits.feltStiffness();
+        return answer == Answer.YES && scatters ? Answer.BARELY : answer;
+    }
+
+    private static Answer answer(List<Margin> margins, Mode.Question question) {
+        Answer answer = Answer.YES;
+        for (Margin margin : margins) {
+            if (margin.mode().question() == question) {
+                if (!margin.holds()) {
+                    return Answer.NO;
+                }
+                if (margin.reserve() < 1 + margin.methodError()) {
+                    answer = Answer.BARELY;
+                }
+            }
+        }
+        return answer;
+    }
+
+    /**
+     * Returns the road speed at which a suction of once the dynamic pressure lifts the panel [m/s].
+     */
+    private static double liftOffSpeed(Panel panel) {
+        return Math.sqrt(2 * panel.laminate().mass() * GRAVITY / AIR);
+    }
+
+    private Optional<Margin> stiffness(Job job, LoadCase load, Movement movement) {
+        if (load.kind() == LoadCase.Kind.FELT) {
+            double k = movement.stiffness();
+            double wanted = job.limits().feltStiffness();
+            return Optional.of(
+                    new Margin(
+                            Mode.FELT_STIFFNESS,
+                            load.name(),
+                            false,
+                            at(job, load),
+                            k,
+                            wanted,
+                            k / wanted,
+                            1,
+                            MethodError.DEFLECTION,
+                            ""));
+        }
+        if (load.kind() == LoadCase.Kind.SPREAD) {
+            double allowed =
+                    job.limits().spanShare() * Math.min(job.panel().width(), job.panel().length());
+            double sag = Math.abs(movement.total());
+            return Optional.of(
+                    new Margin(
+                            Mode.SAG,
+                            load.name(),
+                            false,
+                            at(job, load),
+                            sag,
+                            allowed,
+                            allowed / sag,
+                            1,
+                            MethodError.DEFLECTION,
+                            ""));
+        }
+        return Optional.empty();
+    }
+
+    private static Place at(Job job, LoadCase load) {
+        for (Load part : load.loads()) {
+            if (part instanceof Load.Press press) {
+                return new Place("under the " + load.name(), press.x(), press.y(), 0);
+            }
+        }
+        return new Place("in the middle", job.panel().width() / 2, job.panel().length() / 2, 0);
+    }
+
+    private Movement movement(Job job, LoadCase load, CaseCheck check) {
+        Place at = at(job, load);
+        double layered = check.response().deflection(at.x(), at.y());
+        double dent = check.presses().isEmpty() ? 0 : check.sinking(0);
+        double force = check.presses().isEmpty() ? 0 : check.presses().get(0).force();
+        double sliding = sliding(job, load, at, layered);
+        double firstOrder =
+                new SeriesAnalysis(Theory.FIRST_ORDER)
+                        .statics(job.panel(), load.loads())
+                        .deflection(at.x(), at.y());
+        return new Movement(
+                load.name(), force, layered + dent, layered - sliding, sliding, dent, firstOrder);
+    }
+
+    /**
+     * What would vanish with foam that does not shear: from the change when it shears a twentieth
+     * less.
+     */
+    private double sliding(Job job, LoadCase load, Place at, double layered) {
+        if (job.panel().laminate().isBare()) {
+            return 0;
+        }
+        double stiffer =
+                analysis.statics(
+                                job.panel()
+                                        .withLaminate(Stiffer.foam(job.panel().laminate(), 1.05)),
+                                load.loads())
+                        .deflection(at.x(), at.y());
+        return (layered - stiffer) * 1.05 / 0.05;
+    }
+
+    /** Returns the felt stiffness of {@code job} under {@code load} [N/m]. */
+    public double feltStiffness(Job job, LoadCase load) {
+        Response response = analysis.statics(job.panel(), load.loads());
+        Load.Press press = (Load.Press) load.loads().get(0);
+        double movement =
+                response.deflection(press.x(), press.y())
+                        + LocalEffect.of(job.panel().laminate(), press.patch(), press.force())
+                                .sinking();
+        return press.force() / movement;
+    }
+
+    private Spread spread(Job job, LoadCase load, double nominal) {
+        Map<PrimaryInput, Double> squares = new EnumMap<>(PrimaryInput.class);
+        double variance = 0;
+        for (PrimaryInput input : PrimaryInput.values()) {
+            if (input == PrimaryInput.STRENGTHS) {
+                continue;
+            }
+            Job moved = job.withSchedule(job.schedule().moved(input, 1));
+            double change = feltStiffness(moved, load) - nominal;
+            squares.put(input, change * change);
+            variance += change * change;
+        }
+        double half = Spread.TENTH * Math.sqrt(variance);
+        double whole = variance;
+        squares.replaceAll((input, square) -> whole == 0 ? 0 : square / whole);
+        return new Spread(nominal, nominal - half, nominal + half, squares);
+    }
+}

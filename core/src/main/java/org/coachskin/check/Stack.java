@@ -1,0 +1,92 @@
+package org.coachskin.check;
+
+import java.util.List;
+import java.util.Optional;
+import org.coachskin.failure.Face;
+import org.coachskin.failure.FaceWrinkling;
+import org.coachskin.laminate.Laminate;
+import org.coachskin.laminate.Layer;
+import org.coachskin.laminate.LayeredStiffness;
+import org.coachskin.laminate.SectionState;
+import org.coachskin.laminate.Stiffness;
+import org.coachskin.laminate.Sym2;
+import org.coachskin.laminate.Triple;
+
+/** What of a stack is needed at every place, worked out once. */
+final class Stack {
+
+    final Laminate laminate;
+    final LayeredStiffness layered;
+    final Sym2 shear;
+    final double[] bottom;
+    final int firstCore;
+    final int lastCore;
+    final Optional<FaceWrinkling> outside;
+    final Optional<FaceWrinkling> inside;
+
+    Stack(Laminate laminate) {
+        this.laminate = laminate;
+        layered = LayeredStiffness.of(laminate);
+        shear = Stiffness.of(laminate).h();
+        List<Layer> layers = laminate.layers();
+        bottom = new double[layers.size()];
+        for (int i = 0; i < bottom.length; i++) {
+            bottom[i] = laminate.bottom(i);
+        }
+        firstCore = laminate.innermostCore();
+        lastCore = laminate.outermostCore();
+        outside = FaceWrinkling.of(laminate, Face.OUTSIDE);
+        inside = FaceWrinkling.of(laminate, Face.INSIDE);
+    }
+
+    /**
+     * Forces per width in the skin on one face, from the strain at the middle of each of its
+     * layers.
+     */
+    Triple skinForce(Face face, SectionState state) {
+        int from = face == Face.OUTSIDE ? lastCore + 1 : 0;
+        int to = face == Face.OUTSIDE ? bottom.length : firstCore;
+        Triple n = Triple.ZERO;
+        for (int i = from; i < to; i++) {
+            Layer layer = laminate.layers().get(i);
+            double t = layer.thickness();
+            Triple strain = state.strainAt(layered, bottom[i] + t / 2);
+            n = n.plus(layer.stiffness().times(strain), t);
+        }
+        return n;
+    }
+
+    /**
+     * Largest over mean shear stress of the foam: 1.5 where one face of it is free (a parabola),
+     * else 1.
+     */
+    double shearPeak() {
+        return laminate.hasNoInsideSkin() || laminate.hasNoOutsideSkin() ? 1.5 : 1;
+    }
+
+    /** Which ply of its skin a layer is, in the order of laying, in words. */
+    String layerWords(int layer) {
+        boolean bare = firstCore < 0;
+        boolean outer = bare || layer > lastCore;
+        int ply = 0;
+        int step = outer ? 1 : -1;
+        for (int i = bare ? 0 : outer ? lastCore + 1 : firstCore - 1;
+                i != layer + step;
+                i += step) {
+            if (laminate.layers().get(i) instanceof Layer.Laid) {
+                ply++;
+            }
+        }
+        return (bare ? "" : outer ? "outside skin, " : "inside skin, ") + ordinal(ply) + " ply";
+    }
+
+    private static String ordinal(int ply) {
+        return switch (ply) {
+            case 1 -> "first";
+            case 2 -> "second";
+            case 3 -> "third";
+            case 4 -> "fourth";
+            default -> ply + "th";
+        };
+    }
+}

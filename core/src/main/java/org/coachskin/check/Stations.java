@@ -1,0 +1,97 @@
+package org.coachskin.check;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.coachskin.panel.Load;
+import org.coachskin.panel.LoadCase;
+import org.coachskin.panel.Panel;
+
+/**
+ * Where a load case is judged: under and beside each patch, in the middle, at the rim, and on a
+ * coarse grid.
+ */
+final class Stations {
+
+    private static final int GRID = 4;
+
+    private Stations() {}
+
+    /**
+     * One place to judge.
+     *
+     * @param words where, as a maker says it
+     * @param x from the left edge [m]
+     * @param y from the front edge [m]
+     */
+    record Station(String words, double x, double y) {}
+
+    static List<Station> of(Panel panel, LoadCase load) {
+        double a = panel.width();
+        double b = panel.length();
+        List<Station> stations = new ArrayList<>();
+        boolean alone = true;
+        for (Load part : load.loads()) {
+            if (part instanceof Load.Press press) {
+                boolean middle =
+                        Math.abs(press.x() - a / 2) < 1e-9 && Math.abs(press.y() - b / 2) < 1e-9;
+                addPatch(stations, panel, load.name(), press, middle);
+                alone = alone && middle;
+            }
+        }
+        stations.add(new Station("in the middle", a / 2, b / 2));
+        stations.add(new Station("at the left edge", 0, b / 2));
+        stations.add(new Station("at the front edge", a / 2, 0));
+        if (!alone) {
+            stations.add(new Station("at the right edge", a, b / 2));
+            stations.add(new Station("at the rear edge", a / 2, b));
+        }
+        // A panel loaded in its middle does the same in all four quarters.
+        double part = alone ? 0.5 : 1;
+        for (int i = 0; i < GRID; i++) {
+            for (int j = 0; j < GRID; j++) {
+                double x = a * part * (i + 0.5) / GRID;
+                double y = b * part * (j + 0.5) / GRID;
+                stations.add(
+                        new Station(
+                                Math.round(1000 * x)
+                                        + " mm from left, "
+                                        + Math.round(1000 * y)
+                                        + " mm from front",
+                                x,
+                                y));
+            }
+        }
+        return stations;
+    }
+
+    private static void addPatch(
+            List<Station> stations, Panel panel, String name, Load.Press press, boolean symmetric) {
+        double hx = Patches.halfX(press.patch());
+        double hy = Patches.halfY(press.patch());
+        double beside = panel.laminate().thickness();
+        double x = press.x();
+        double y = press.y();
+        stations.add(new Station("under the " + name, x, y));
+        for (int side = symmetric ? 1 : -1; side <= 1; side += 2) {
+            stations.add(new Station("at the edge of the " + name, x + side * hx, y));
+            stations.add(new Station("at the edge of the " + name, x, y + side * hy));
+            addInside(
+                    stations,
+                    panel,
+                    new Station("beside the " + name, x + side * (hx + beside), y));
+            addInside(
+                    stations,
+                    panel,
+                    new Station("beside the " + name, x, y + side * (hy + beside)));
+        }
+    }
+
+    private static void addInside(List<Station> stations, Panel panel, Station station) {
+        if (station.x() > 0
+                && station.x() < panel.width()
+                && station.y() > 0
+                && station.y() < panel.length()) {
+            stations.add(station);
+        }
+    }
+}

@@ -1,0 +1,90 @@
+package org.coachskin.failure;
+
+import java.util.Optional;
+import org.apache.commons.math3.special.BesselJ;
+import org.coachskin.laminate.Laminate;
+import org.coachskin.laminate.Layer;
+import org.coachskin.laminate.Patch;
+import org.coachskin.material.Strength;
+
+/**
+ * When the foam under a patch starts to crush: a plate on a bonded elastic layer under an even
+ * pressure.
+ *
+ * <p>With the Hankel transform, the pressure on the foam under the middle of a disc of radius a is
+ *
+ * <pre>
+ *   p(0)/q = integral over k from 0 of  a J1(k a) bed(k) / (D k^4 + bed(k))
+ * </pre>
+ *
+ * <p>(Timoshenko and Woinowsky-Krieger, <i>Theory of Plates and Shells</i>, 2nd ed. 1959, section
+ * 57, with the bed of {@link FoamBed} in place of springs; from memory). The largest pressure is
+ * under the middle or within a few per cent of it. A rectangle is taken as the disc of equal area,
+ * an unlike skin by the mean of its bending stiffness over all directions; the other skin is at
+ * rest, which is true for patches short against the panel.
+ */
+public final class FirstCrush {
+
+    private final double share;
+    private final double area;
+    private final Strength crush;
+
+    private FirstCrush(double share, double area, Strength crush) {
+        this.share = share;
+        this.area = area;
+        this.crush = crush;
+    }
+
+    /** Returns the crushing under {@code patch} on the outside, or empty where there is no foam. */
+    public static Optional<FirstCrush> of(Laminate laminate, Patch patch) {
+        int core = laminate.outermostCore();
+        if (core < 0 || !(laminate.layers().get(core) instanceof Layer.Core foam)) {
+            return Optional.empty();
+        }
+        Skin skin = Skin.of(laminate, Face.OUTSIDE);
+        double d = skin == null ? 0 : skin.meanBending();
+        return Optional.of(
+                new FirstCrush(
+                        share(FoamBed.of(laminate), d, Math.sqrt(patch.area() / Math.PI)),
+                        patch.area(),
+                        foam.foam().crush()));
+    }
+
+    /** Pressure on the foam under the middle over pressure on the patch. */
+    static double share(FoamBed bed, double d, double radius) {
+        if (d == 0) {
+            return 1;
+        }
+        // 1 - integral of a J1(ka) D k^4/(D k^4 + bed): what the plate carries falls off slowly, so
+        // integrate what the
+        // foam carries instead; its integrand falls like k^-3.5.
+        double length = StrictMath.cbrt(d / bed.halfSpace());
+        double step = Math.min(0.02 / length, 0.15 / radius);
+        double sum = 0;
+        int steps = (int) Math.ceil(40 / (length * step));
+        for (int i = 0; i < steps; i++) {
+            sum += integrand(bed, d, radius, (i + 0.5) * step) * step;
+        }
+        return sum;
+    }
+
+    private static double integrand(FoamBed bed, double d, double radius, double k) {
+        double b = bed.stiffness(k);
+        return radius * BesselJ.value(1, k * radius) * b / (d * k * k * k * k + b);
+    }
+
+    /** Returns the pressure on the foam under the middle of the patch [Pa]. */
+    public double pressure(double force) {
+        return share * force / area;
+    }
+
+    /** Returns the force at which crushing starts [N]. */
+    public double force() {
+        return crush.value() * area / share;
+    }
+
+    /** Returns the crushing strength that is met. */
+    public Strength strength() {
+        return crush;
+    }
+}
