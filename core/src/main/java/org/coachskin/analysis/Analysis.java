@@ -11,12 +11,18 @@ import org.coachskin.panel.Panel;
 public interface Analysis {
 
     /**
-     * Returns what {@code panel} does under {@code loads} acting together.
+     * Returns what {@code panel} does under several load cases, one response a case.
      *
+     * @param cases loads that act together, case by case; a case may be empty
      * @throws org.coachskin.NoAnswerException when the panel or a load is outside what this solver
      *     can do
      */
-    Response statics(Panel panel, List<Load> loads);
+    List<Response> cases(Panel panel, List<List<Load>> cases);
+
+    /** Returns what {@code panel} does under {@code loads} acting together. */
+    default Response statics(Panel panel, List<Load> loads) {
+        return cases(panel, List.of(loads)).get(0);
+    }
 
     /**
      * Returns the lowest natural frequency [Hz].

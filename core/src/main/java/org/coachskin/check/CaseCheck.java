@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import org.coachskin.analysis.Analysis;
 import org.coachskin.analysis.Response;
 import org.coachskin.failure.CoreShear;
 import org.coachskin.failure.CoreTension;
@@ -47,13 +46,14 @@ final class CaseCheck {
     private final List<Load.Press> presses = new ArrayList<>();
     private final Map<Mode, Margin> worst = new EnumMap<>(Mode.class);
     private final double extra;
+    private List<LocalEffect.Here> here = List.of();
 
-    CaseCheck(Job job, Stack stack, LoadCase load, Analysis analysis) {
+    CaseCheck(Job job, Stack stack, LoadCase load, Response response, Response standing) {
         this.job = job;
         this.stack = stack;
         this.load = load;
-        response = analysis.statics(job.panel(), load.loads());
-        standing = analysis.statics(job.panel(), load.standing());
+        this.response = response;
+        this.standing = standing;
         for (Load part : load.loads()) {
             if (part instanceof Load.Press press) {
                 presses.add(press);
@@ -88,6 +88,7 @@ final class CaseCheck {
         for (Stations.Station station : Stations.of(job.panel(), load)) {
             SectionState state = response.state(station.x(), station.y());
             SectionState rest = standing.state(station.x(), station.y());
+            here = local(station);
             judge(station, state, rest, 1);
             if (load.reverses()) {
                 judge(station, state, rest, -1);
@@ -125,13 +126,8 @@ final class CaseCheck {
             Layer.Laid laid,
             double z) {
         Triple strain = state.strainAt(stack.layered, z);
-        for (int i = 0; i < local.size(); i++) {
-            Load.Press press = presses.get(i);
-            double dx = at.x() - press.x();
-            double dy = at.y() - press.y();
-            if (near(press, dx, dy)) {
-                strain = strain.plus(local.get(i).strain(dx, dy, z), sign);
-            }
+        for (LocalEffect.Here effect : here) {
+            strain = strain.plus(effect.strain(z), sign);
         }
         Triple still = rest.strainAt(stack.layered, z);
         for (ThermalState warm : heat) {
@@ -154,11 +150,22 @@ final class CaseCheck {
                 "");
     }
 
-    /** The local effect has died out this far from a patch. */
-    private boolean near(Load.Press press, double dx, double dy) {
+    /**
+     * Local effects that have not died out at a place: four thicknesses beside a patch they have.
+     */
+    private List<LocalEffect.Here> local(Stations.Station at) {
+        List<LocalEffect.Here> found = new ArrayList<>();
         double reach = 4 * stack.laminate.thickness();
-        return Math.abs(dx) < Patches.halfX(press.patch()) + reach
-                && Math.abs(dy) < Patches.halfY(press.patch()) + reach;
+        for (int i = 0; i < local.size(); i++) {
+            Load.Press press = presses.get(i);
+            double dx = at.x() - press.x();
+            double dy = at.y() - press.y();
+            if (Math.abs(dx) < Patches.halfX(press.patch()) + reach
+                    && Math.abs(dy) < Patches.halfY(press.patch()) + reach) {
+                found.add(local.get(i).at(dx, dy));
+            }
+        }
+        return found;
     }
 
     private void judgeFoam(Stations.Station at, SectionState state, SectionState rest, int sign) {
@@ -168,15 +175,10 @@ final class CaseCheck {
         double peak = stack.shearPeak();
         double tx = stack.layered.hf().m11() * state.foamShearX() / c * peak;
         double ty = stack.layered.hf().m22() * state.foamShearY() / c * peak;
-        for (int i = 0; i < local.size(); i++) {
-            Load.Press press = presses.get(i);
-            double dx = at.x() - press.x();
-            double dy = at.y() - press.y();
-            if (near(press, dx, dy)) {
-                LocalEffect.FoamShear more = local.get(i).foam(dx, dy);
-                tx += sign * more.x();
-                ty += sign * more.y();
-            }
+        for (LocalEffect.Here effect : here) {
+            LocalEffect.FoamShear more = effect.foam();
+            tx += sign * more.x();
+            ty += sign * more.y();
         }
         double still = stack.layered.hf().m11() * rest.foamShearX() / c * peak;
         double still2 = stack.layered.hf().m22() * rest.foamShearY() / c * peak;

@@ -10,7 +10,6 @@ import org.coachskin.analysis.Response;
 import org.coachskin.failure.Mode;
 import org.coachskin.harmonic.Theory;
 import org.coachskin.laminate.PrimaryInput;
-import org.coachskin.local.LocalEffect;
 import org.coachskin.panel.Load;
 import org.coachskin.panel.LoadCase;
 import org.coachskin.panel.Panel;
@@ -42,15 +41,21 @@ public final class PanelCheck {
         List<Margin> margins = new ArrayList<>();
         List<Movement> movements = new ArrayList<>();
         Optional<Spread> felt = Optional.empty();
-        for (LoadCase load : job.loads()) {
-            CaseCheck check = new CaseCheck(job, stack, load, analysis);
+        List<List<Load>> cases = new ArrayList<>();
+        job.loads().forEach(load -> cases.add(load.loads()));
+        job.loads().forEach(load -> cases.add(load.standing()));
+        List<Response> responses = analysis.cases(job.panel(), cases);
+        for (int i = 0; i < job.loads().size(); i++) {
+            LoadCase load = job.loads().get(i);
+            Response standing = responses.get(i + job.loads().size());
+            CaseCheck check = new CaseCheck(job, stack, load, responses.get(i), standing);
             margins.addAll(check.margins());
             Movement movement = movement(job, load, check);
             movements.add(movement);
             Optional<Margin> stiff = stiffness(job, load, movement);
             stiff.ifPresent(margins::add);
             if (load.kind() == LoadCase.Kind.FELT && felt.isEmpty()) {
-                felt = Optional.of(spread(job, load, movement.stiffness()));
+                felt = Optional.of(spread(job, load, movement));
             }
         }
         margins = worstOfEachMode(margins);
@@ -65,7 +70,7 @@ public final class PanelCheck {
                 analysis.frequency(job.panel()),
                 liftOffSpeed(job.panel()),
                 Cautions.of(job, movements),
-                analysis.statics(job.panel(), List.of()).method());
+                responses.get(0).method());
     }
 
     private static List<Margin> worstOfEachMode(List<Margin> all) {
@@ -181,26 +186,22 @@ public final class PanelCheck {
         return (layered - stiffer) * 1.05 / 0.05;
     }
 
-    /** Returns the felt stiffness of {@code job} under {@code load} [N/m]. */
-    public double feltStiffness(Job job, LoadCase load) {
-        Response response = analysis.statics(job.panel(), load.loads());
-        Load.Press press = (Load.Press) load.loads().get(0);
-        double movement =
-                response.deflection(press.x(), press.y())
-                        + LocalEffect.of(job.panel().laminate(), press.patch(), press.force())
-                                .sinking();
-        return press.force() / movement;
-    }
-
-    private Spread spread(Job job, LoadCase load, double nominal) {
+    /**
+     * Scatter of the felt stiffness; the dent's own scatter is left out, it is a small part of the
+     * movement.
+     */
+    private Spread spread(Job job, LoadCase load, Movement movement) {
         Map<PrimaryInput, Double> squares = new EnumMap<>(PrimaryInput.class);
+        Place at = at(job, load);
+        double nominal = movement.stiffness();
         double variance = 0;
         for (PrimaryInput input : PrimaryInput.values()) {
             if (input == PrimaryInput.STRENGTHS) {
                 continue;
             }
-            Job moved = job.withSchedule(job.schedule().moved(input, 1));
-            double change = feltStiffness(moved, load) - nominal;
+            Panel moved = job.panel().withLaminate(job.schedule().moved(input, 1).laminate());
+            double layered = analysis.statics(moved, load.loads()).deflection(at.x(), at.y());
+            double change = movement.force() / (layered + movement.dent()) - nominal;
             squares.put(input, change * change);
             variance += change * change;
         }

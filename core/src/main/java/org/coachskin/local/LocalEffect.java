@@ -142,33 +142,47 @@ public final class LocalEffect {
     }
 
     /**
-     * Returns what has to be added to the strain of layered theory.
+     * Returns the effect at one place.
      *
-     * @param dx offset along x [m]
+     * @param dx offset from the centre of the patch along x [m]
      * @param dy offset along y [m]
-     * @param z height in a skin [m]
      */
-    public Triple strain(double dx, double dy, double z) {
-        return bare
-                ? Triple.ZERO
-                : full.strain(full.fields(dx, dy), z)
-                        .plus(layered.strain(layered.fields(dx, dy), z), -1);
+    public Here at(double dx, double dy) {
+        return new Here(full.fields(dx, dy), layered.fields(dx, dy));
     }
 
-    /**
-     * Returns what has to be added to the shear stress of layered theory at mid-height of the foam.
-     */
-    public FoamShear foam(double dx, double dy) {
-        if (bare) {
-            return new FoamShear(0, 0);
+    /** The effect at one place. */
+    public final class Here {
+        private final double[] f;
+        private final double[] l;
+
+        private Here(double[] f, double[] l) {
+            this.f = f;
+            this.l = l;
         }
-        double[] f = full.fields(dx, dy);
-        double[] l = layered.fields(dx, dy);
-        double middle = (foamTop() + foamBottom()) / 2;
-        double g = ((Layer.Core) laminate.layers().get(laminate.outermostCore())).foam().g();
-        return new FoamShear(
-                g * (shear(full.system, f, middle, 0) - shear(layered.system, l, middle, 0)),
-                g * (shear(full.system, f, middle, 1) - shear(layered.system, l, middle, 1)));
+
+        /**
+         * Returns what has to be added to the strain of layered theory at height {@code z} in a
+         * skin [-].
+         */
+        public Triple strain(double z) {
+            return bare ? Triple.ZERO : full.strain(f, z).plus(layered.strain(l, z), -1);
+        }
+
+        /**
+         * Returns what has to be added to the shear stress of layered theory at mid-height of the
+         * foam.
+         */
+        public FoamShear foam() {
+            if (bare) {
+                return new FoamShear(0, 0);
+            }
+            double middle = (foamTop() + foamBottom()) / 2;
+            double g = ((Layer.Core) laminate.layers().get(laminate.outermostCore())).foam().g();
+            return new FoamShear(
+                    g * (shear(full.system, f, middle, 0) - shear(layered.system, l, middle, 0)),
+                    g * (shear(full.system, f, middle, 1) - shear(layered.system, l, middle, 1)));
+        }
     }
 
     /** Transverse shear strain at height z; side 0 for xz, 1 for yz. */

@@ -51,13 +51,24 @@ public final class SeriesAnalysis implements Analysis {
     }
 
     @Override
-    public Response statics(Panel panel, List<Load> loads) {
+    public List<Response> cases(Panel panel, List<List<Load>> cases) {
         refuseCoupled(panel.laminate());
-        List<PatchLoad> patches = new ArrayList<>();
-        for (Load load : loads) {
-            patches.add(patch(panel, load));
+        PanelSeries pressure = new PanelSeries(theory, panel, Triple.ZERO);
+        List<Response> responses = new ArrayList<>();
+        for (List<Load> loads : cases) {
+            List<SeriesResponse.Part> parts = new ArrayList<>();
+            for (Load load : loads) {
+                PatchLoad patch = patch(panel, load);
+                parts.add(
+                        new SeriesResponse.Part(
+                                patch,
+                                patch.isBow()
+                                        ? new PanelSeries(theory, panel, patch.bow())
+                                        : pressure));
+            }
+            responses.add(new SeriesResponse(theory, panel, parts, SeriesResponse.Along.EITHER));
         }
-        return new SeriesResponse(theory, panel, List.copyOf(patches));
+        return responses;
     }
 
     private static PatchLoad patch(Panel panel, Load load) {
@@ -114,7 +125,11 @@ public final class SeriesAnalysis implements Analysis {
     }
 
     /** One load: pressure outward [Pa] on a rectangle, or the free bow [1/m] of the whole panel. */
-    record PatchLoad(double strength, double x1, double x2, double y1, double y2, Triple bow) {}
+    record PatchLoad(double strength, double x1, double x2, double y1, double y2, Triple bow) {
+        boolean isBow() {
+            return !bow.equals(Triple.ZERO);
+        }
+    }
 
     private static void refuseCoupled(Laminate laminate) {
         Stiffness s = Stiffness.of(laminate);

@@ -1,13 +1,10 @@
 package org.coachskin.series;
 
-import java.util.ArrayList;
 import java.util.List;
 import org.coachskin.analysis.Response;
 import org.coachskin.analysis.SectionForces;
 import org.coachskin.harmonic.Kinematics;
-import org.coachskin.harmonic.SingleSeries;
 import org.coachskin.harmonic.Theory;
-import org.coachskin.harmonic.WaveSystem;
 import org.coachskin.laminate.LayeredStiffness;
 import org.coachskin.laminate.SectionState;
 import org.coachskin.laminate.Stiffness;
@@ -26,70 +23,36 @@ final class SeriesResponse implements Response {
         EITHER
     }
 
+    /** One load and the series that answer it. */
+    record Part(SeriesAnalysis.PatchLoad load, PanelSeries series) {}
+
     private final Theory theory;
     private final Panel panel;
-    private final List<SeriesAnalysis.PatchLoad> loads;
-    private final List<SingleSeries> alongX = new ArrayList<>();
-    private final List<SingleSeries> alongY = new ArrayList<>();
+    private final List<Part> parts;
     private final Along along;
     private final int inPlane;
     private final int first;
 
-    SeriesResponse(Theory theory, Panel panel, List<SeriesAnalysis.PatchLoad> loads) {
-        this(theory, panel, loads, Along.EITHER);
-    }
-
-    SeriesResponse(Theory theory, Panel panel, List<SeriesAnalysis.PatchLoad> loads, Along along) {
+    SeriesResponse(Theory theory, Panel panel, List<Part> parts, Along along) {
         this.theory = theory;
         this.panel = panel;
-        this.loads = loads;
+        this.parts = List.copyOf(parts);
         this.along = along;
-        SingleSeries pressureX = null;
-        SingleSeries pressureY = null;
-        for (SeriesAnalysis.PatchLoad load : loads) {
-            boolean bow = !load.bow().equals(Triple.ZERO);
-            if (bow || pressureX == null || pressureY == null) {
-                SingleSeries x = series(load.bow(), bow, false);
-                SingleSeries y = series(load.bow(), bow, true);
-                if (!bow) {
-                    pressureX = x;
-                    pressureY = y;
-                }
-                alongX.add(x);
-                alongY.add(y);
-            } else {
-                alongX.add(pressureX);
-                alongY.add(pressureY);
-            }
-        }
         Kinematics kinematics = Kinematics.of(theory, panel.laminate());
         inPlane = kinematics.inPlane;
         first = inPlane + kinematics.deflections;
     }
 
-    private SingleSeries series(Triple bow, boolean isBow, boolean exchanged) {
-        WaveSystem system =
-                WaveSystem.of(
-                        theory,
-                        panel.laminate(),
-                        panel.crown().across(),
-                        panel.crown().along(),
-                        bow,
-                        exchanged);
-        return exchanged
-                ? new SingleSeries(system, panel.length(), panel.width(), isBow)
-                : new SingleSeries(system, panel.width(), panel.length(), isBow);
-    }
-
     /**
-     * Returns, for each field of {@link WaveSystem}'s order, value, x-derivative and y-derivative.
+     * Returns, for each field of {@code WaveSystem}'s order, value, x-derivative and y-derivative.
      */
     double[] fields(double x, double y) {
         double[] out = new double[3 * (first + inPlane)];
-        for (int i = 0; i < loads.size(); i++) {
-            SeriesAnalysis.PatchLoad load = loads.get(i);
+        for (Part part : parts) {
+            SeriesAnalysis.PatchLoad load = part.load();
             if (runsAlongX(load, x, y)) {
-                alongX.get(i)
+                part.series()
+                        .alongX
                         .add(
                                 load.strength(),
                                 load.x1(),
@@ -101,7 +64,8 @@ final class SeriesResponse implements Response {
                                 out);
             } else {
                 double[] turned = new double[out.length];
-                alongY.get(i)
+                part.series()
+                        .alongY
                         .add(
                                 load.strength(),
                                 load.y1(),
@@ -178,9 +142,10 @@ final class SeriesResponse implements Response {
     @Override
     public SectionForces forces(double x, double y) {
         SectionState s = state(x, y);
-        for (SeriesAnalysis.PatchLoad load : loads) {
+        for (Part part : parts) {
             // A free bow is a strain without force.
-            s = s.plus(new SectionState(Triple.ZERO, load.bow(), load.bow(), 0, 0, 0, 0), -1);
+            Triple bow = part.load().bow();
+            s = s.plus(new SectionState(Triple.ZERO, bow, bow, 0, 0, 0, 0), -1);
         }
         if (inPlane < 3) {
             Stiffness k = Stiffness.of(panel.laminate());

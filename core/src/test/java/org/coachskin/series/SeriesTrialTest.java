@@ -17,8 +17,22 @@ class SeriesTrialTest {
                 var patch =
                         new SeriesAnalysis.PatchLoad(
                                 -250 / (0.1 * 0.08), 0.4, 0.5, 0.41, 0.49, Triple.ZERO);
-                var rx = new SeriesResponse(th, p, List.of(patch), SeriesResponse.Along.X);
-                var ry = new SeriesResponse(th, p, List.of(patch), SeriesResponse.Along.Y);
+                var rx =
+                        new SeriesResponse(
+                                th,
+                                p,
+                                List.of(
+                                        new SeriesResponse.Part(
+                                                patch, new PanelSeries(th, p, Triple.ZERO))),
+                                SeriesResponse.Along.X);
+                var ry =
+                        new SeriesResponse(
+                                th,
+                                p,
+                                List.of(
+                                        new SeriesResponse.Part(
+                                                patch, new PanelSeries(th, p, Triple.ZERO))),
+                                SeriesResponse.Along.Y);
                 for (double[] at :
                         new double[][] {{0.45, 0.45}, {0.3, 0.2}, {0.47, 0.43}, {0.52, 0.52}}) {
                     long t0 = System.nanoTime();
