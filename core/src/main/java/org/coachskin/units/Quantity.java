@@ -14,11 +14,11 @@ public final class Quantity {
 
     private static final String NUMBER = "[+-]?(?:\\d+(?:\\.\\d*)?|\\.\\d+)(?:[eE][+-]?\\d+)?";
 
-    private static final Pattern PART =
+    private static final Pattern START =
             Pattern.compile(
-                    "\\s*(?:(?<whole>\\d+)[ -]+(?<top>\\d+)/(?<bottom>\\d+)|(?<n>\\d+)/(?<d>\\d+)|(?<value>"
+                    "(?<whole>\\d+)[ -]+(?<top>\\d+)/(?<bottom>\\d+)|(?<n>\\d+)/(?<d>\\d+)|(?<value>"
                             + NUMBER
-                            + "))\\s*(?<unit>[^\\d\\s.+-][^\\d]*?(?:\\^?\\d)?(?:/[a-zA-Z]+\\^?\\d?)?)?(?=\\s+[\\d.+-]|\\s*$)");
+                            + ")");
 
     private static final Pattern COMMA = Pattern.compile("^\\s*[+-]?\\d+,\\d+.*");
 
@@ -37,38 +37,44 @@ public final class Quantity {
                     "A decimal comma is not understood.", text.strip().replaceFirst(",", "."));
         }
         double sum = 0;
-        int at = 0;
-        int parts = 0;
-        Matcher matcher = PART.matcher(text);
-        while (at < text.length() && matcher.find(at) && matcher.start() == at) {
-            double number = number(matcher);
-            String symbol = matcher.group("unit");
-            if (symbol == null || symbol.isBlank()) {
-                if (dimension == Dimension.SHARE) {
-                    sum += number;
-                } else {
-                    throw new QuantityException("It has no unit.", text.strip() + " " + usual);
-                }
-            } else {
-                Unit unit =
-                        Unit.of(dimension, symbol)
-                                .orElseThrow(() -> wrongUnit(symbol, dimension, text));
-                sum += unit.toSi(number);
+        String rest = text.strip();
+        boolean first = true;
+        while (first || !rest.isEmpty()) {
+            Matcher matcher = START.matcher(rest);
+            if (!matcher.lookingAt()) {
+                throw new QuantityException(
+                        "This is not a number with a unit.", "for example 12 " + usual);
             }
-            at = matcher.end();
-            parts++;
-        }
-        if (parts == 0
-                || !text.substring(at).isBlank()
-                || (parts > 1 && dimension != Dimension.LENGTH)) {
-            throw new QuantityException(
-                    "This is not a number with a unit.", "for example 12 " + usual);
+            double number = number(matcher);
+            rest = rest.substring(matcher.end()).strip();
+            int end = dimension == Dimension.LENGTH ? firstDigit(rest) : rest.length();
+            String symbol = rest.substring(0, end).strip();
+            rest = rest.substring(end);
+            if (!symbol.isEmpty()) {
+                sum +=
+                        Unit.of(dimension, symbol)
+                                .orElseThrow(() -> wrongUnit(symbol, dimension, text))
+                                .toSi(number);
+            } else if (dimension == Dimension.SHARE) {
+                sum += number;
+            } else {
+                throw new QuantityException("It has no unit.", text.strip() + " " + usual);
+            }
+            first = false;
         }
         if (!Double.isFinite(sum)) {
             throw new QuantityException(
                     "The number is too large to be true.", "for example 12 " + usual);
         }
         return sum;
+    }
+
+    private static int firstDigit(String text) {
+        int i = 0;
+        while (i < text.length() && !Character.isDigit(text.charAt(i))) {
+            i++;
+        }
+        return i;
     }
 
     private static double number(Matcher m) {
