@@ -36,18 +36,16 @@ final class KernelRun {
                 0);
     }
 
-    /** Returns the strain per length of x at height {@code z}, by a unit of Qx [1/N]. */
+    /** Returns how the strain at height {@code z} grows along x by a unit of Qx [1/N]. */
     Triple strainByQx(double z) {
-        return triple(StiffnessKernel.STRAIN_X).plus(triple(StiffnessKernel.STRAIN_X + 3), z);
+        int k = StiffnessKernel.STRAIN_X;
+        return new Triple(out[k] + z * out[k + 2], 0, out[k + 1] + z * out[k + 3]);
     }
 
-    /** Returns the strain per length of y at height {@code z}, by a unit of Qy [1/N]. */
+    /** Returns how the strain at height {@code z} grows along y by a unit of Qy [1/N]. */
     Triple strainByQy(double z) {
-        return triple(StiffnessKernel.STRAIN_Y).plus(triple(StiffnessKernel.STRAIN_Y + 3), z);
-    }
-
-    private Triple triple(int start) {
-        return new Triple(out[start], out[start + 1], out[start + 2]);
+        int k = StiffnessKernel.STRAIN_Y;
+        return new Triple(0, out[k] + z * out[k + 2], out[k + 1] + z * out[k + 3]);
     }
 
     /**

@@ -12,8 +12,7 @@ import org.ejml.interfaces.linsol.LinearSolverDense;
  * layer, a parabola within each.
  *
  * <p>The gradient of the in-plane stress follows from the shear forces, with each of Qx and Qy
- * taken as bending into a cylinder (the assumption stands at {@link StiffnessKernel}) and the
- * in-plane forces constant:
+ * taken as bending into a cylinder (as for the shear stiffness, {@link StiffnessKernel}):
  *
  * <ul>
  *   <li>first-order theory: N' = 0 and M' = Q;
@@ -22,8 +21,8 @@ import org.ejml.interfaces.linsol.LinearSolverDense;
  *       and Qskin for that over both skins.
  * </ul>
  *
- * <p>Beside a patch the in-plane forces and the moments across the direction of bending vary too;
- * the sums stay right there, the distribution within each of skins and foam is then an estimate.
+ * <p>Where in-plane forces and twisting moments vary too, as beside a patch, the sums stay right
+ * and the distribution within the foam and within the skins is an estimate.
  */
 public final class ShearThroughThickness {
 
@@ -90,24 +89,21 @@ public final class ShearThroughThickness {
                 laminate, z -> alongX.strainAt(s, z), z -> alongY.strainAt(s, z));
     }
 
-    /** Returns how strain and curvatures grow along direction {@code axis} (x is 0, y is 1). */
+    /** Returns how strain and curvatures grow along {@code axis} (x is 0, y is 1). */
     private static SectionState gradient(LayeredStiffness s, int axis, double foam, double skin) {
-        // Unknowns: membrane, skin curvature and, where there is foam, foam curvature.
-        int n = s.isBare() ? 6 : 9;
+        // Pairs along and in shear: membrane, skin curvature and, where there is foam, its own.
+        int n = s.isBare() ? 4 : 6;
         DMatrixRMaj matrix = new DMatrixRMaj(n, n);
-        put(matrix, 0, 0, s.a());
-        put(matrix, 0, 3, s.bg());
-        put(matrix, 3, 0, s.bg());
-        put(matrix, 3, 3, s.dgg());
         DMatrixRMaj load = new DMatrixRMaj(n, 1);
-        load.set(3 + axis, 0, skin);
+        put(matrix, 0, 0, s.a(), axis);
+        put(matrix, 0, 2, s.bg(), axis);
+        put(matrix, 2, 2, s.dgg(), axis);
+        load.set(2, 0, skin);
         if (!s.isBare()) {
-            put(matrix, 0, 6, s.bf());
-            put(matrix, 6, 0, s.bf());
-            put(matrix, 3, 6, s.dfg());
-            put(matrix, 6, 3, s.dfg());
-            put(matrix, 6, 6, s.dff());
-            load.set(6 + axis, 0, foam);
+            put(matrix, 0, 4, s.bf(), axis);
+            put(matrix, 2, 4, s.dfg(), axis);
+            put(matrix, 4, 4, s.dff(), axis);
+            load.set(4, 0, foam);
         }
         LinearSolverDense<DMatrixRMaj> solver = LinearSolverFactory_DDRM.symmPosDef(n);
         if (!solver.setA(matrix)) {
@@ -116,24 +112,31 @@ public final class ShearThroughThickness {
         DMatrixRMaj x = new DMatrixRMaj(n, 1);
         solver.solve(load, x);
         return new SectionState(
-                triple(x, 0), triple(x, 3), triple(x, s.isBare() ? 3 : 6), 0, 0, 0, 0);
+                triple(x, 0, axis),
+                triple(x, 2, axis),
+                triple(x, s.isBare() ? 2 : 4, axis),
+                0,
+                0,
+                0,
+                0);
     }
 
-    private static void put(DMatrixRMaj matrix, int row, int column, Sym3 block) {
-        double[][] rows = {
-            {block.m11(), block.m12(), block.m16()},
-            {block.m12(), block.m22(), block.m26()},
-            {block.m16(), block.m26(), block.m66()}
-        };
-        for (int i = 0; i < 3; i++) {
-            for (int j = 0; j < 3; j++) {
-                matrix.set(row + i, column + j, rows[i][j]);
-            }
+    private static void put(DMatrixRMaj matrix, int row, int column, Sym3 block, int axis) {
+        double along = axis == 0 ? block.m11() : block.m22();
+        double mixed = axis == 0 ? block.m16() : block.m26();
+        for (int turn = 0; turn < 2; turn++) {
+            int i = turn == 0 ? row : column;
+            int j = turn == 0 ? column : row;
+            matrix.set(i, j, along);
+            matrix.set(i, j + 1, mixed);
+            matrix.set(i + 1, j, mixed);
+            matrix.set(i + 1, j + 1, block.m66());
         }
     }
 
-    private static Triple triple(DMatrixRMaj x, int start) {
-        return new Triple(x.get(start, 0), x.get(start + 1, 0), x.get(start + 2, 0));
+    private static Triple triple(DMatrixRMaj x, int start, int axis) {
+        double along = x.get(start, 0);
+        return new Triple(axis == 0 ? along : 0, axis == 0 ? 0 : along, x.get(start + 1, 0));
     }
 
     /**

@@ -11,26 +11,25 @@ package org.coachskin.laminate;
  *   A = &sum; Q t,   B = &sum; Q t m,   D = &sum; Q t (m^2 + t^2/12),   m = z of the layer's middle.
  * </pre>
  *
- * <p>The transverse shear stiffness follows from equilibrium with the in-plane forces free (N = 0
- * while M varies). Then k = D*^-1 M with D* = D - B A^-1 B, the stress is &sigma;(z) = Q (z - A^-1
- * B) D*^-1 M, and d&tau;/dz = -div &sigma; gives
+ * <p>The transverse shear stiffness follows from equilibrium with equal energy, each shear force
+ * taken as bending into a cylinder: Qx as M<sub>x,x</sub> with nothing varying along y, Qy as
+ * M<sub>y,y</sub> with nothing varying along x. Along the axis of the cylinder strain and curvature
+ * stay zero, the in-plane forces N<sub>x</sub>, N<sub>xy</sub> and the twisting moment stay
+ * constant. That fixes the gradient of strain e'(z) + z k', and d&tau;/dz = -div &sigma; gives
  *
  * <pre>
- *   [&tau;xz]     [F11 F62] [Qx]               z
- *   [&tau;yz] = - [F61 F22] [Qy],   F(z) =  &int; Q (z - A^-1 B) dz D*^-1,   H^-1 = &int; F^T G^-1 F dz.
- *                                       bottom
+ *   [&tau;xz]   [F11 F12] [Qx]                  z
+ *   [&tau;yz] = [F21 F22] [Qy],   column x of F = - &int; (Q11, Q16; Q16, Q66) (e' + z k') dz,
+ *                                           bottom
+ *   H^-1 = &int; F^T G^-1 F dz.
  * </pre>
  *
- * <p>Equilibrium gives two sums of six moment gradients, Qx = Mx,x + Mxy,y and Qy = My,y + Mxy,x.
- * Here, as in Rohwer (Application of higher order theories to the bending analysis of layered
- * composite plates, Int. J. Solids Structures 29, 1992; from memory) and Rolfes and Rohwer
- * (Improved transverse shear stresses in composite finite elements based on first order shear
- * deformation theory, Int. J. Numer. Meth. Engng 40, 1997; from memory), Mx,x = Qx and My,y = Qy
- * and the other four are zero: two bendings into cylinders, along x and along y of the panel.
- *
- * <p>So H turns with the axes exactly like a tensor by quarter turns, for layers that are isotropic
- * in the plane and for a stack of one material; for other stacks H belongs to bending along x and
- * y.
+ * <p>This is what Whitney does for cross-ply laminates (Shear correction factors for orthotropic
+ * laminates under static load, J. Appl. Mech. 40, 1973, pp. 302-304; from memory). One material
+ * gives 5/6 G t, thin skins on soft foam G d^2/c, with no factor put in. H does not depend on the
+ * reference surface. It turns with the axes as a tensor exactly by quarter turns, and by any angle
+ * for layers that are isotropic in the plane or all alike; for other stacks it belongs to bending
+ * along x and along y.
  */
 public final class StiffnessKernel {
 
@@ -47,22 +46,22 @@ public final class StiffnessKernel {
     public static final int H = 18;
 
     /**
-     * Where the strain begins that a unit of Qx leaves per length of x: at mid-height x, y, xy
-     * [1/N], then per z x, y, xy [1/(N m)].
+     * Where the strain begins that grows along x by a unit of Qx: strain and shear strain at
+     * mid-height [1/N], then curvature and twist [1/(N m)].
      */
-    public static final int STRAIN_X = 21;
+    static final int STRAIN_X = 21;
 
-    /** Where the strain begins that a unit of Qy leaves per length of y, in the same order. */
-    public static final int STRAIN_Y = 27;
+    /** Where the strain begins that grows along y by a unit of Qy, in the same order. */
+    static final int STRAIN_Y = 25;
 
     /** Where the shear compliance of the asked layers begins: 11, 12, 22 [m/N]. */
-    static final int COMPLIANCE = 33;
+    static final int COMPLIANCE = 29;
 
     /** Where the share of the asked layers in Q begins: xz by Qx, yz by Qx, xz by Qy, yz by Qy. */
-    static final int SHARE = 36;
+    static final int SHARE = 32;
 
     /** Length of the answer, with room to work in. */
-    public static final int LENGTH = 40;
+    public static final int LENGTH = 36;
 
     // Three Gauss points on 0..1: exact for the square of a parabola.
     private static final double OFF = Math.sqrt(0.15);
@@ -85,7 +84,8 @@ public final class StiffnessKernel {
     public static void stiffness(
             int count, double[] thickness, double[] plane, double[] shear, double[] out) {
         membraneAndBending(count, thickness, plane, out);
-        strainByShear(out);
+        cylinder(0, 3, out, STRAIN_X);
+        cylinder(2, 4, out, STRAIN_Y);
         shearCompliance(count, 0, count, thickness, plane, shear, out);
         double s11 = out[COMPLIANCE];
         double s12 = out[COMPLIANCE + 1];
@@ -125,76 +125,41 @@ public final class StiffnessKernel {
         return -height / 2;
     }
 
-    /** Writes the first two columns of D*^-1 and of -A^-1 B D*^-1. */
-    private static void strainByShear(double[] out) {
-        double a11 = out[A];
-        double a12 = out[A + 1];
-        double a22 = out[A + 2];
-        double a16 = out[A + 3];
-        double a26 = out[A + 4];
-        double a66 = out[A + 5];
-        double b11 = out[B];
-        double b12 = out[B + 1];
-        double b22 = out[B + 2];
-        double b16 = out[B + 3];
-        double b26 = out[B + 4];
-        double b66 = out[B + 5];
-        // A^-1
-        double c11 = a22 * a66 - a26 * a26;
-        double c12 = a16 * a26 - a12 * a66;
-        double c16 = a12 * a26 - a16 * a22;
-        double scale = 1 / (a11 * c11 + a12 * c12 + a16 * c16);
-        c11 *= scale;
-        c12 *= scale;
-        c16 *= scale;
-        double c22 = (a11 * a66 - a16 * a16) * scale;
-        double c26 = (a12 * a16 - a11 * a26) * scale;
-        double c66 = (a11 * a22 - a12 * a12) * scale;
-        // E = A^-1 B, row by row
-        double e11 = c11 * b11 + c12 * b12 + c16 * b16;
-        double e12 = c11 * b12 + c12 * b22 + c16 * b26;
-        double e16 = c11 * b16 + c12 * b26 + c16 * b66;
-        double e21 = c12 * b11 + c22 * b12 + c26 * b16;
-        double e22 = c12 * b12 + c22 * b22 + c26 * b26;
-        double e26 = c12 * b16 + c22 * b26 + c26 * b66;
-        double e61 = c16 * b11 + c26 * b12 + c66 * b16;
-        double e62 = c16 * b12 + c26 * b22 + c66 * b26;
-        double e66 = c16 * b16 + c26 * b26 + c66 * b66;
+    /**
+     * Writes the strain by a unit of shear force in bending into a cylinder.
+     *
+     * @param n place of the entry 11 (along x) or 22 (along y) within A, B and D
+     * @param m place of the entry 16 or 26
+     */
+    private static void cylinder(int n, int m, double[] out, int start) {
+        double ann = out[A + n];
+        double anm = out[A + m];
+        double amm = out[A + 5];
+        double bnn = out[B + n];
+        double bnm = out[B + m];
+        double bmm = out[B + 5];
+        double scale = 1 / (ann * amm - anm * anm);
+        // E = A^-1 B
+        double enn = (amm * bnn - anm * bnm) * scale;
+        double enm = (amm * bnm - anm * bmm) * scale;
+        double emn = (ann * bnm - anm * bnn) * scale;
+        double emm = (ann * bmm - anm * bnm) * scale;
         // D* = D - B E
-        double d11 = out[D] - (b11 * e11 + b12 * e21 + b16 * e61);
-        double d12 = out[D + 1] - (b11 * e12 + b12 * e22 + b16 * e62);
-        double d22 = out[D + 2] - (b12 * e12 + b22 * e22 + b26 * e62);
-        double d16 = out[D + 3] - (b11 * e16 + b12 * e26 + b16 * e66);
-        double d26 = out[D + 4] - (b12 * e16 + b22 * e26 + b26 * e66);
-        double d66 = out[D + 5] - (b16 * e16 + b26 * e26 + b66 * e66);
-        // First two columns of D*^-1: the curvature by a unit of Mx and of My
-        double x1 = d22 * d66 - d26 * d26;
-        double x2 = d16 * d26 - d12 * d66;
-        double x6 = d12 * d26 - d16 * d22;
-        double unit = 1 / (d11 * x1 + d12 * x2 + d16 * x6);
-        x1 *= unit;
-        x2 *= unit;
-        x6 *= unit;
-        double y1 = x2;
-        double y2 = (d11 * d66 - d16 * d16) * unit;
-        double y6 = (d12 * d16 - d11 * d26) * unit;
-        out[STRAIN_X] = -(e11 * x1 + e12 * x2 + e16 * x6);
-        out[STRAIN_X + 1] = -(e21 * x1 + e22 * x2 + e26 * x6);
-        out[STRAIN_X + 2] = -(e61 * x1 + e62 * x2 + e66 * x6);
-        out[STRAIN_X + 3] = x1;
-        out[STRAIN_X + 4] = x2;
-        out[STRAIN_X + 5] = x6;
-        out[STRAIN_Y] = -(e11 * y1 + e12 * y2 + e16 * y6);
-        out[STRAIN_Y + 1] = -(e21 * y1 + e22 * y2 + e26 * y6);
-        out[STRAIN_Y + 2] = -(e61 * y1 + e62 * y2 + e66 * y6);
-        out[STRAIN_Y + 3] = y1;
-        out[STRAIN_Y + 4] = y2;
-        out[STRAIN_Y + 5] = y6;
+        double dnn = out[D + n] - (bnn * enn + bnm * emn);
+        double dnm = out[D + m] - (bnn * enm + bnm * emm);
+        double dmm = out[D + 5] - (bnm * enm + bmm * emm);
+        double unit = 1 / (dnn * dmm - dnm * dnm);
+        double curvature = dmm * unit;
+        double twist = -dnm * unit;
+        out[start] = -(enn * curvature + enm * twist);
+        out[start + 1] = -(emn * curvature + emm * twist);
+        out[start + 2] = curvature;
+        out[start + 3] = twist;
     }
 
     /**
-     * Writes &int; F^T G^-1 F dz and -&int; F dz over the layers {@code from} to {@code to - 1};
-     * the strain by shear must stand in {@code out} already.
+     * Writes &int; F^T G^-1 F dz and &int; F dz over the layers {@code from} to {@code to - 1}; the
+     * strain by shear must stand in {@code out} already.
      */
     static void shearCompliance(
             int count,
@@ -204,25 +169,21 @@ public final class StiffnessKernel {
             double[] plane,
             double[] shear,
             double[] out) {
-        double p1 = out[STRAIN_X];
-        double p2 = out[STRAIN_X + 1];
-        double p6 = out[STRAIN_X + 2];
-        double x1 = out[STRAIN_X + 3];
-        double x2 = out[STRAIN_X + 4];
-        double x6 = out[STRAIN_X + 5];
-        double r1 = out[STRAIN_Y];
-        double r2 = out[STRAIN_Y + 1];
-        double r6 = out[STRAIN_Y + 2];
-        double y1 = out[STRAIN_Y + 3];
-        double y2 = out[STRAIN_Y + 4];
-        double y6 = out[STRAIN_Y + 5];
+        double ex = out[STRAIN_X];
+        double gx = out[STRAIN_X + 1];
+        double kx = out[STRAIN_X + 2];
+        double tx = out[STRAIN_X + 3];
+        double ey = out[STRAIN_Y];
+        double gy = out[STRAIN_Y + 1];
+        double ky = out[STRAIN_Y + 2];
+        double ty = out[STRAIN_Y + 3];
         double share11 = 0;
-        double share61 = 0;
-        double share62 = 0;
+        double share21 = 0;
+        double share12 = 0;
         double share22 = 0;
         double f11 = 0;
-        double f61 = 0;
-        double f62 = 0;
+        double f21 = 0;
+        double f12 = 0;
         double f22 = 0;
         double s11 = 0;
         double s12 = 0;
@@ -231,25 +192,24 @@ public final class StiffnessKernel {
         for (int i = 0; i < to; i++) {
             double t = thickness[i];
             double q11 = plane[6 * i];
-            double q12 = plane[6 * i + 1];
             double q22 = plane[6 * i + 2];
             double q16 = plane[6 * i + 3];
             double q26 = plane[6 * i + 4];
             double q66 = plane[6 * i + 5];
-            double k11 = t * t / 2 * (q11 * x1 + q12 * x2 + q16 * x6);
-            double k61 = t * t / 2 * (q16 * x1 + q26 * x2 + q66 * x6);
-            double k62 = t * t / 2 * (q16 * y1 + q26 * y2 + q66 * y6);
-            double k22 = t * t / 2 * (q12 * y1 + q22 * y2 + q26 * y6);
-            double u1 = p1 + bottom * x1;
-            double u2 = p2 + bottom * x2;
-            double u6 = p6 + bottom * x6;
-            double v1 = r1 + bottom * y1;
-            double v2 = r2 + bottom * y2;
-            double v6 = r6 + bottom * y6;
-            double m11 = t * (q11 * u1 + q12 * u2 + q16 * u6);
-            double m61 = t * (q16 * u1 + q26 * u2 + q66 * u6);
-            double m62 = t * (q16 * v1 + q26 * v2 + q66 * v6);
-            double m22 = t * (q12 * v1 + q22 * v2 + q26 * v6);
+            // F = f + s (m + s k) with s from 0 to 1 through the layer.
+            double half = -t * t / 2;
+            double k11 = half * (q11 * kx + q16 * tx);
+            double k21 = half * (q16 * kx + q66 * tx);
+            double k12 = half * (q26 * ky + q66 * ty);
+            double k22 = half * (q22 * ky + q26 * ty);
+            double ux = ex + bottom * kx;
+            double vx = gx + bottom * tx;
+            double uy = ey + bottom * ky;
+            double vy = gy + bottom * ty;
+            double m11 = -t * (q11 * ux + q16 * vx);
+            double m21 = -t * (q16 * ux + q66 * vx);
+            double m12 = -t * (q26 * uy + q66 * vy);
+            double m22 = -t * (q22 * uy + q26 * vy);
             if (i >= from) {
                 double g = shear[3 * i] * shear[3 * i + 2] - shear[3 * i + 1] * shear[3 * i + 1];
                 double g11 = shear[3 * i + 2] / g;
@@ -259,23 +219,23 @@ public final class StiffnessKernel {
                     double s = 0.5 + OFF * point;
                     double weight = t * (point == 0 ? MIDDLE_WEIGHT : EDGE_WEIGHT);
                     double w11 = f11 + s * (m11 + s * k11);
-                    double w61 = f61 + s * (m61 + s * k61);
-                    double w62 = f62 + s * (m62 + s * k62);
+                    double w21 = f21 + s * (m21 + s * k21);
+                    double w12 = f12 + s * (m12 + s * k12);
                     double w22 = f22 + s * (m22 + s * k22);
-                    double h11 = g11 * w11 + g12 * w61;
-                    double h21 = g12 * w11 + g22 * w61;
-                    s11 += weight * (w11 * h11 + w61 * h21);
-                    s12 += weight * (w62 * h11 + w22 * h21);
-                    s22 += weight * (w62 * (g11 * w62 + g12 * w22) + w22 * (g12 * w62 + g22 * w22));
+                    double h11 = g11 * w11 + g12 * w21;
+                    double h21 = g12 * w11 + g22 * w21;
+                    s11 += weight * (w11 * h11 + w21 * h21);
+                    s12 += weight * (w12 * h11 + w22 * h21);
+                    s22 += weight * (w12 * (g11 * w12 + g12 * w22) + w22 * (g12 * w12 + g22 * w22));
                 }
-                share11 -= t * (f11 + m11 / 2 + k11 / 3);
-                share61 -= t * (f61 + m61 / 2 + k61 / 3);
-                share62 -= t * (f62 + m62 / 2 + k62 / 3);
-                share22 -= t * (f22 + m22 / 2 + k22 / 3);
+                share11 += t * (f11 + m11 / 2 + k11 / 3);
+                share21 += t * (f21 + m21 / 2 + k21 / 3);
+                share12 += t * (f12 + m12 / 2 + k12 / 3);
+                share22 += t * (f22 + m22 / 2 + k22 / 3);
             }
             f11 += m11 + k11;
-            f61 += m61 + k61;
-            f62 += m62 + k62;
+            f21 += m21 + k21;
+            f12 += m12 + k12;
             f22 += m22 + k22;
             bottom += t;
         }
@@ -283,8 +243,8 @@ public final class StiffnessKernel {
         out[COMPLIANCE + 1] = s12;
         out[COMPLIANCE + 2] = s22;
         out[SHARE] = share11;
-        out[SHARE + 1] = share61;
-        out[SHARE + 2] = share62;
+        out[SHARE + 1] = share21;
+        out[SHARE + 2] = share12;
         out[SHARE + 3] = share22;
     }
 }
