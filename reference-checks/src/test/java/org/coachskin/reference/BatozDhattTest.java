@@ -43,6 +43,6 @@ class BatozDhattTest extends StackTable {
 
     @Override
     String remark() {
-        return "Ours: moments with the other moment zero, shear forces as bending into a cylinder. Under Myy the -1.5 of layer 1 is that of a beam without nu; 1.296 and 2.62625 follow from neither reading (1.2954 and 2.6250 from both the beam and ours).";
+        return "Ours: moments with the other moment zero, shear forces as bending into a cylinder. Qy at mid-height is 21/8 = 2.625 from the section; 2.62625 looks like a misprint of 2.62500.";
     }
 }
