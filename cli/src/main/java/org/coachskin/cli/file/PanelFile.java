@@ -1,0 +1,60 @@
+package org.coachskin.cli.file;
+
+import java.nio.file.Path;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.coachskin.InputException;
+import org.coachskin.check.Job;
+import org.coachskin.material.MaterialLibrary;
+import org.snakeyaml.engine.v2.nodes.MappingNode;
+
+/**
+ * What a panel file says.
+ *
+ * @param name of the panel
+ * @param library the tables with the file's own materials
+ * @param jobs the panel as drawn, under {@value #AS_DRAWN}, then its variants by name, in the order of the file
+ * @param assumptions what the file leaves out and the program fills in
+ */
+public record PanelFile(
+        String name, MaterialLibrary library, Map<String, Job> jobs, List<Assumption> assumptions) {
+
+    /** Name of the panel as the file draws it, among its variants. */
+    public static final String AS_DRAWN = "as drawn";
+
+    /** Copies, keeping the order. */
+    public PanelFile {
+        jobs = Collections.unmodifiableMap(new LinkedHashMap<>(jobs));
+        assumptions = List.copyOf(assumptions);
+    }
+
+    /**
+     * Something taken for granted.
+     *
+     * @param key of the file that would say otherwise
+     * @param words what is taken
+     */
+    public record Assumption(String key, String words) {}
+
+    /** Returns the job of the panel as drawn. */
+    public Job asDrawn() {
+        return Optional.ofNullable(jobs.get(AS_DRAWN)).orElseThrow();
+    }
+
+    /**
+     * Reads a file.
+     *
+     * @throws InputException with everything that has to be changed, in the order of the file
+     * @throws org.coachskin.NoAnswerException when the file asks what this version cannot work out
+     */
+    public static PanelFile read(Path path) {
+        Findings findings = new Findings(path);
+        MappingNode root = Yaml.read(path, findings);
+        findings.stopIfAny();
+        return new PanelReader(findings, root).read();
+    }
+
+}
