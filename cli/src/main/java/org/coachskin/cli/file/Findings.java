@@ -60,15 +60,19 @@ final class Findings {
     /** Ends the reading if something has to be changed, or else if something has no answer. */
     void stopIfAny() {
         if (!found.isEmpty()) {
-            throw new InputException(found.stream()
-                    .sorted(Comparator.comparingInt(Found::line))
-                    .map(Found::problem)
-                    .distinct()
-                    .toList());
+            throw new InputException(
+                    found.stream()
+                            .sorted(Comparator.comparingInt(Found::line))
+                            .map(Found::problem)
+                            .distinct()
+                            .toList());
         }
-        later.stream().min(Comparator.comparingInt(Found::line)).ifPresent(first -> {
-            throw new NoAnswerException(first.problem());
-        });
+        later.stream()
+                .min(Comparator.comparingInt(Found::line))
+                .ifPresent(
+                        first -> {
+                            throw new NoAnswerException(first.problem());
+                        });
     }
 
     boolean isEmpty() {

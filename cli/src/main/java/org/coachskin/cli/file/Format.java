@@ -18,7 +18,8 @@ public final class Format {
     /** Returns a number with about three digits, without an exponent. */
     public static String number(double value) {
         double size = Math.abs(value);
-        int decimals = size >= 100 || value == Math.rint(value) ? 0 : size >= 10 ? 1 : size >= 1 ? 2 : 3;
+        int decimals =
+                size >= 100 || value == Math.rint(value) ? 0 : size >= 10 ? 1 : size >= 1 ? 2 : 3;
         return String.format(Locale.ROOT, "%." + decimals + "f", value);
     }
 }

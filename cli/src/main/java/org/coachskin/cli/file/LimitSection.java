@@ -28,7 +28,10 @@ final class LimitSection {
         Limits standard = Limits.STANDARD;
         Optional<Section> section = root.has("limits") ? root.map("limits") : Optional.empty();
         if (section.isEmpty()) {
-            assumptions.add(new PanelFile.Assumption("limits", "felt stiffness at least 40 N/mm, safety factors of the table"));
+            assumptions.add(
+                    new PanelFile.Assumption(
+                            "limits",
+                            "felt stiffness at least 40 N/mm, safety factors of the table"));
             return new Limits(
                     standard.feltStiffness(),
                     standard.spanShare(),
@@ -37,15 +40,31 @@ final class LimitSection {
                     Factors.STANDARD,
                     criterion(root));
         }
-        Section keys = section.get()
-                .allowing(
-                        List.of("felt stiffness", "sag", "lasting dent", "marks allowed", "factors", "criterion"),
-                        List.of("gap at the seal"));
+        Section keys =
+                section.get()
+                        .allowing(
+                                List.of(
+                                        "felt stiffness",
+                                        "sag",
+                                        "lasting dent",
+                                        "marks allowed",
+                                        "factors",
+                                        "criterion"),
+                                List.of("gap at the seal"));
         MaterialSection.Numbers n = new MaterialSection.Numbers(keys);
         return new Limits(
-                value(n.or("felt stiffness", Dimension.STIFFNESS, 100, 1e8, standard.feltStiffness()), standard.feltStiffness()),
+                value(
+                        n.or(
+                                "felt stiffness",
+                                Dimension.STIFFNESS,
+                                100,
+                                1e8,
+                                standard.feltStiffness()),
+                        standard.feltStiffness()),
                 keys.has("sag") ? sag(keys, standard.spanShare()) : standard.spanShare(),
-                value(n.or("lasting dent", Dimension.LENGTH, 1e-6, 0.01, standard.lastingDent()), standard.lastingDent()),
+                value(
+                        n.or("lasting dent", Dimension.LENGTH, 1e-6, 0.01, standard.lastingDent()),
+                        standard.lastingDent()),
                 keys.flag("marks allowed", false),
                 keys.has("factors") ? factors(keys) : Factors.STANDARD,
                 criterion(keys.has("criterion") ? keys : root));
@@ -61,7 +80,11 @@ final class LimitSection {
         if (text.matches("span */ *\\d{1,5}")) {
             return 1 / Double.parseDouble(text.replaceAll("\\D", ""));
         }
-        keys.findings().add(keys.keyNode("sag"), "\"sag\" is a share of the short side.", "Write   sag: span/100");
+        keys.findings()
+                .add(
+                        keys.keyNode("sag"),
+                        "\"sag\" is a share of the short side.",
+                        "Write   sag: span/100");
         return otherwise;
     }
 
@@ -72,7 +95,14 @@ final class LimitSection {
         }
         String nearest = MaterialLibrary.nearest(name.get(), CRITERIA);
         if (!nearest.equalsIgnoreCase(name.get())) {
-            keys.findings().add(keys.keyNode("criterion"), "No ply criterion is called that.", "Write   criterion: " + nearest + "   or one of: " + String.join(", ", CRITERIA));
+            keys.findings()
+                    .add(
+                            keys.keyNode("criterion"),
+                            "No ply criterion is called that.",
+                            "Write   criterion: "
+                                    + nearest
+                                    + "   or one of: "
+                                    + String.join(", ", CRITERIA));
         }
         return switch (CRITERIA.indexOf(nearest)) {
             case 1 -> new PlyCriterion.MaxStrain();
@@ -83,9 +113,19 @@ final class LimitSection {
     }
 
     private static Factors factors(Section keys) {
-        Optional<Section> section = keys.map("factors")
-                .map(part -> part.allowing(
-                        List.of("laminate", "core shear", "wrinkling", "crushing", "bond", "stays"), List.of()));
+        Optional<Section> section =
+                keys.map("factors")
+                        .map(
+                                part ->
+                                        part.allowing(
+                                                List.of(
+                                                        "laminate",
+                                                        "core shear",
+                                                        "wrinkling",
+                                                        "crushing",
+                                                        "bond",
+                                                        "stays"),
+                                                List.of()));
         Factors s = Factors.STANDARD;
         if (section.isEmpty()) {
             return s;
@@ -119,7 +159,11 @@ final class LimitSection {
         } catch (NumberFormatException e) {
             // Told below, with the range.
         }
-        keys.findings().add(scalar, "A factor of safety is a plain number from 1 to 20.", "Write   " + key + ": 2.5");
+        keys.findings()
+                .add(
+                        scalar,
+                        "A factor of safety is a plain number from 1 to 20.",
+                        "Write   " + key + ": 2.5");
         return otherwise;
     }
 }

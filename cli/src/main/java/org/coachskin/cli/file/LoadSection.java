@@ -18,9 +18,11 @@ import org.snakeyaml.engine.v2.nodes.ScalarNode;
 /** What presses on the panel: everyday loads by name, or a force of one's own. */
 final class LoadSection {
 
-    private static final List<String> SPREAD = List.of("wind", "snow", "own weight", "luggage", "heat");
+    private static final List<String> SPREAD =
+            List.of("wind", "snow", "own weight", "luggage", "heat");
 
-    private static final List<String> PLACES = List.of("middle", "left edge", "right edge", "front edge", "rear edge");
+    private static final List<String> PLACES =
+            List.of("middle", "left edge", "right edge", "front edge", "rear edge");
 
     private final Section root;
     private final Findings findings;
@@ -55,18 +57,28 @@ final class LoadSection {
                 if (item instanceof ScalarNode scalar) {
                     one(scalar.getValue(), item).ifPresent(cases::add);
                 } else if (item instanceof MappingNode map) {
-                    new Section(findings, map).entries().forEach((key, value) -> one(key, value).ifPresent(cases::add));
+                    new Section(findings, map)
+                            .entries()
+                            .forEach((key, value) -> one(key, value).ifPresent(cases::add));
                 }
             }
         }
         if (cases.isEmpty() && findings.isEmpty()) {
-            findings.add(node.get(), "No load presses on the panel.", "Write   loads: [palm, thumb]");
+            findings.add(
+                    node.get(), "No load presses on the panel.", "Write   loads: [palm, thumb]");
         }
         return heat.isEmpty()
                 ? cases
                 : cases.stream()
-                        .map(load -> new LoadCase(
-                                load.name(), load.loads(), List.copyOf(heat), load.kind(), load.reverses(), load.stays()))
+                        .map(
+                                load ->
+                                        new LoadCase(
+                                                load.name(),
+                                                load.loads(),
+                                                List.copyOf(heat),
+                                                load.kind(),
+                                                load.reverses(),
+                                                load.stays()))
                         .toList();
     }
 
@@ -77,7 +89,10 @@ final class LoadSection {
     private Optional<LoadCase> one(String name, Node node) {
         String key = name.strip();
         if (key.equals("parked in the sun")) {
-            findings.addLater(node, "Heat from the colour of the paint cannot be worked out yet.", "Write   heat: {outside: 60 K, inside: 25 K}   for what you measured above the day of laying.");
+            findings.addLater(
+                    node,
+                    "Heat from the colour of the paint cannot be worked out yet.",
+                    "Write   heat: {outside: 60 K, inside: 25 K}   for what you measured above the day of laying.");
             return Optional.empty();
         }
         if (SPREAD.contains(key)) {
@@ -95,7 +110,9 @@ final class LoadSection {
         findings.add(
                 node,
                 "No load is called \"" + key + "\".",
-                "Write   " + MaterialLibrary.nearest(key, names) + "   or give force and patch:   {force: 200 N, patch: 100 mm x 80 mm}");
+                "Write   "
+                        + MaterialLibrary.nearest(key, names)
+                        + "   or give force and patch:   {force: 200 N, patch: 100 mm x 80 mm}");
         return Optional.empty();
     }
 
@@ -107,7 +124,12 @@ final class LoadSection {
         Patch patch = keys.has("patch") ? patch(keys).orElse(load.patch()) : load.patch();
         return place(load.name(), keys, patch, node)
                 .filter(at -> n.complete())
-                .map(at -> LoadCase.of(load.name(), load.kind(), new Load.Press(force, patch, at.x, at.y)));
+                .map(
+                        at ->
+                                LoadCase.of(
+                                        load.name(),
+                                        load.kind(),
+                                        new Load.Press(force, patch, at.x, at.y)));
     }
 
     private Optional<LoadCase> own(String name, Section keys) {
@@ -118,16 +140,19 @@ final class LoadSection {
         if (!n.complete() || patch.isEmpty()) {
             return Optional.empty();
         }
-        LoadCase.Kind kind = keys.flag("people", false) ? LoadCase.Kind.PERSON : LoadCase.Kind.TOUCH;
+        LoadCase.Kind kind =
+                keys.flag("people", false) ? LoadCase.Kind.PERSON : LoadCase.Kind.TOUCH;
         boolean stays = keys.flag("stays", false);
         return place(name, keys, patch.get(), keys.keyNode("at"))
-                .map(at -> new LoadCase(
-                        name,
-                        List.of(new Load.Press(force, patch.get(), at.x, at.y)),
-                        List.of(),
-                        kind,
-                        false,
-                        stays));
+                .map(
+                        at ->
+                                new LoadCase(
+                                        name,
+                                        List.of(new Load.Press(force, patch.get(), at.x, at.y)),
+                                        List.of(),
+                                        kind,
+                                        false,
+                                        stays));
     }
 
     private Section settings(Node node) {
@@ -135,7 +160,10 @@ final class LoadSection {
                 ? new Section(findings, map)
                 : new Section(
                         findings,
-                        new MappingNode(node.getTag(), List.of(), org.snakeyaml.engine.v2.common.FlowStyle.FLOW));
+                        new MappingNode(
+                                node.getTag(),
+                                List.of(),
+                                org.snakeyaml.engine.v2.common.FlowStyle.FLOW));
     }
 
     /** {@code 100 mm x 80 mm} or {@code 20 mm disc}. */
@@ -147,7 +175,8 @@ final class LoadSection {
         Optional<String> text = keys.text(key);
         if (text.isEmpty()) {
             if (!keys.has(key)) {
-                keys.missing(key, "\"" + key + "\" is missing here.", "Write   " + key + ": " + example);
+                keys.missing(
+                        key, "\"" + key + "\" is missing here.", "Write   " + key + ": " + example);
             }
             return Optional.empty();
         }
@@ -159,7 +188,10 @@ final class LoadSection {
         }
         List<String> sides = List.of(text.get().split(" x ", -1));
         if (sides.size() != 2) {
-            findings.add(node, "\"" + key + "\" wants two sides or a disc.", "Write   " + key + ": " + example);
+            findings.add(
+                    node,
+                    "\"" + key + "\" wants two sides or a disc.",
+                    "Write   " + key + ": " + example);
             return Optional.empty();
         }
         OptionalDouble x = keys.quantity(node, key, sides.get(0), Dimension.LENGTH, 0.002, 5);
@@ -179,7 +211,9 @@ final class LoadSection {
         }
         Node at = keys.node("at").orElseThrow();
         if (at instanceof MappingNode map) {
-            Section tape = new Section(findings, map).allowing(List.of("from left", "from front"), List.of());
+            Section tape =
+                    new Section(findings, map)
+                            .allowing(List.of("from left", "from front"), List.of());
             MaterialSection.Numbers n = new MaterialSection.Numbers(tape);
             x = n.or("from left", Dimension.LENGTH, 0, 20, x);
             y = n.or("from front", Dimension.LENGTH, 0, 20, y);
@@ -187,7 +221,10 @@ final class LoadSection {
         }
         String word = keys.text("at").orElse("");
         if (word.equals("softest place")) {
-            findings.addLater(at, "The softest place cannot be searched for yet.", "Write   at: middle   which is the softest place of a panel carried all round.");
+            findings.addLater(
+                    at,
+                    "The softest place cannot be searched for yet.",
+                    "Write   at: middle   which is the softest place of a panel carried all round.");
             return Optional.empty();
         }
         switch (word) {
@@ -197,7 +234,12 @@ final class LoadSection {
             case "front edge" -> y = patch.halfY();
             case "rear edge" -> y = length - patch.halfY();
             default -> {
-                findings.add(at, "\"" + word + "\" is no place.", "Write one of: " + String.join(", ", PLACES) + ";   or   {from left: 300 mm, from front: 200 mm}");
+                findings.add(
+                        at,
+                        "\"" + word + "\" is no place.",
+                        "Write one of: "
+                                + String.join(", ", PLACES)
+                                + ";   or   {from left: 300 mm, from front: 200 mm}");
                 return Optional.empty();
             }
         }
@@ -205,8 +247,10 @@ final class LoadSection {
     }
 
     private Optional<At> fits(String name, Patch patch, double x, double y, Node node) {
-        boolean across = over(name, "left", "right", "wide", "from left", patch.halfX(), x, width, node);
-        boolean along = over(name, "front", "rear", "long", "from front", patch.halfY(), y, length, node);
+        boolean across =
+                over(name, "left", "right", "wide", "from left", patch.halfX(), x, width, node);
+        boolean along =
+                over(name, "front", "rear", "long", "from front", patch.halfY(), y, length, node);
         return across || along ? Optional.empty() : Optional.of(new At(x, y));
     }
 
@@ -228,12 +272,32 @@ final class LoadSection {
         double limit = pastHigh ? side - half : half;
         findings.add(
                 node,
-                "The " + name + " is " + mm(2 * half) + " " + adjective + " and would hang " + mm(past) + " over the "
-                        + (pastHigh ? high : low) + " edge (the panel is " + mm(side) + " " + adjective + ").",
+                "The "
+                        + name
+                        + " is "
+                        + mm(2 * half)
+                        + " "
+                        + adjective
+                        + " and would hang "
+                        + mm(past)
+                        + " over the "
+                        + (pastHigh ? high : low)
+                        + " edge (the panel is "
+                        + mm(side)
+                        + " "
+                        + adjective
+                        + ").",
                 2 * half > side
                         ? "It is larger than the panel: give it a smaller patch."
-                        : "Write   " + key + ": " + mm(limit) + "   or " + (pastHigh ? "less" : "more") + ", or say   at: "
-                                + (pastHigh ? high : low) + " edge");
+                        : "Write   "
+                                + key
+                                + ": "
+                                + mm(limit)
+                                + "   or "
+                                + (pastHigh ? "less" : "more")
+                                + ", or say   at: "
+                                + (pastHigh ? high : low)
+                                + " edge");
         return true;
     }
 
@@ -242,25 +306,26 @@ final class LoadSection {
     }
 
     private Optional<LoadCase> spread(String name, Node node) {
-        switch (name) {
-            case "wind": {
+        return switch (name) {
+            case "wind" -> {
                 OptionalDouble speed = single(name, node, Dimension.SPEED, 1, 120, "110 km/h");
-                return speed.isPresent() ? Optional.of(EverydayLoads.wind(speed.getAsDouble())) : Optional.empty();
+                yield speed.isPresent()
+                        ? Optional.of(EverydayLoads.wind(speed.getAsDouble()))
+                        : Optional.empty();
             }
-            case "snow": {
+            case "snow" -> {
                 OptionalDouble pressure = single(name, node, Dimension.STRESS, 10, 10e3, "1 kPa");
-                return pressure.isPresent()
+                yield pressure.isPresent()
                         ? Optional.of(EverydayLoads.snow(pressure.getAsDouble()))
                         : Optional.empty();
             }
-            case "own weight":
-                return Optional.of(EverydayLoads.ownWeight());
-            case "heat":
+            case "own weight" -> Optional.of(EverydayLoads.ownWeight());
+            case "heat" -> {
                 heat(node);
-                return Optional.empty();
-            default:
-                return luggage(node);
-        }
+                yield Optional.empty();
+            }
+            default -> luggage(node);
+        };
     }
 
     private OptionalDouble single(
@@ -268,7 +333,10 @@ final class LoadSection {
         if (node instanceof ScalarNode scalar && !scalar.getValue().equals(name)) {
             return root.quantity(node, name, scalar.getValue(), dimension, low, high);
         }
-        findings.add(node, "\"" + name + "\" wants a figure.", "Write   " + name + ": " + example + "   with   loads:   as keys, not as a list");
+        findings.add(
+                node,
+                "\"" + name + "\" wants a figure.",
+                "Write   " + name + ": " + example + "   with   loads:   as keys, not as a list");
         return OptionalDouble.empty();
     }
 
@@ -283,7 +351,8 @@ final class LoadSection {
     }
 
     private Optional<LoadCase> luggage(Node node) {
-        Section keys = settings(node).allowing(List.of("mass", "spread over", "at", "stays"), List.of());
+        Section keys =
+                settings(node).allowing(List.of("mass", "spread over", "at", "stays"), List.of());
         MaterialSection.Numbers n = new MaterialSection.Numbers(keys);
         double mass = n.need("mass", Dimension.MASS, 0.1, 1000);
         Optional<Patch> patch = size(keys, "spread over", "400 mm x 300 mm");

@@ -17,7 +17,10 @@ import org.coachskin.material.Weave;
 import org.coachskin.units.Dimension;
 import org.snakeyaml.engine.v2.nodes.Node;
 
-/** Materials that a file adds to the tables: {@code my cloths}, {@code my resins}, {@code my plies}, {@code my fibres}. */
+/**
+ * Materials that a file adds to the tables: {@code my cloths}, {@code my resins}, {@code my plies},
+ * {@code my fibres}.
+ */
 final class MaterialSection {
 
     private static final List<String> WEAVES =
@@ -26,12 +29,36 @@ final class MaterialSection {
     private static final List<String> FIBRE =
             List.of("E1", "E2", "G12", "nu12", "nu23", "density", "alpha1", "alpha2", "tension");
 
-    private static final List<String> RESIN = List.of(
-            "kind", "E", "nu", "density", "tension", "failure strain", "expansion", "softening", "shrinkage");
+    private static final List<String> RESIN =
+            List.of(
+                    "kind",
+                    "E",
+                    "nu",
+                    "density",
+                    "tension",
+                    "failure strain",
+                    "expansion",
+                    "softening",
+                    "shrinkage");
 
-    private static final List<String> PLY = List.of(
-            "E1", "E2", "nu12", "G12", "G13", "G23", "thickness", "density", "alpha1", "alpha2",
-            "tension 1", "compression 1", "tension 2", "compression 2", "shear 12", "strengths are");
+    private static final List<String> PLY =
+            List.of(
+                    "E1",
+                    "E2",
+                    "nu12",
+                    "G12",
+                    "G13",
+                    "G23",
+                    "thickness",
+                    "density",
+                    "alpha1",
+                    "alpha2",
+                    "tension 1",
+                    "compression 1",
+                    "tension 2",
+                    "compression 2",
+                    "shear 12",
+                    "strengths are");
 
     private final Findings findings;
 
@@ -77,14 +104,26 @@ final class MaterialSection {
         double alpha1 = n.or("alpha1", Dimension.EXPANSION, -1e-5, 1e-3, 0);
         double alpha2 = n.or("alpha2", Dimension.EXPANSION, -1e-5, 1e-3, 1e-5);
         return n.complete()
-                ? Optional.of(new Fibre(
-                        name, e1, e2, g12, nu12, nu23, density, alpha1, alpha2, mean(tension), Source.YOURS))
+                ? Optional.of(
+                        new Fibre(
+                                name,
+                                e1,
+                                e2,
+                                g12,
+                                nu12,
+                                nu23,
+                                density,
+                                alpha1,
+                                alpha2,
+                                mean(tension),
+                                Source.YOURS))
                 : Optional.empty();
     }
 
     private Optional<Cloth> cloth(String name, Node node, MaterialLibrary library) {
         Optional<Section> section =
-                findingsSection(node, name, List.of("mass", "weave", "warp share", "fibre", "like"));
+                findingsSection(
+                        node, name, List.of("mass", "weave", "warp share", "fibre", "like"));
         if (section.isEmpty()) {
             return Optional.empty();
         }
@@ -94,20 +133,35 @@ final class MaterialSection {
         double share = n.or("warp share", Dimension.SHARE, 0, 1, 0.5);
         String weave = keys.text("weave").orElse("plain");
         if (!WEAVES.contains(weave)) {
-            findings.add(keys.keyNode("weave"), "No weave is called \"" + weave + "\".", "Write one of: " + String.join(", ", WEAVES));
+            findings.add(
+                    keys.keyNode("weave"),
+                    "No weave is called \"" + weave + "\".",
+                    "Write one of: " + String.join(", ", WEAVES));
             return Optional.empty();
         }
         String fibreName = keys.text("fibre").orElse("glass");
         Optional<Fibre> fibre = library.fibre(fibreName);
         if (fibre.isEmpty()) {
-            findings.add(keys.keyNode("fibre"), "No fibre is called \"" + fibreName + "\".", "Write   fibre: glass   or give your own under   my fibres");
+            findings.add(
+                    keys.keyNode("fibre"),
+                    "No fibre is called \"" + fibreName + "\".",
+                    "Write   fibre: glass   or give your own under   my fibres");
             return Optional.empty();
         }
         int index = WEAVES.indexOf(weave);
         int floats = List.of(2, 4, 8, 2, 1, 1).get(index);
         return n.complete()
-                ? Optional.of(new Cloth(
-                        name, Weave.values()[index], fibre.get(), mass, share, floats, List.of(), 0.03, Source.YOURS))
+                ? Optional.of(
+                        new Cloth(
+                                name,
+                                Weave.values()[index],
+                                fibre.get(),
+                                mass,
+                                share,
+                                floats,
+                                List.of(),
+                                0.03,
+                                Source.YOURS))
                 : Optional.empty();
     }
 
@@ -121,7 +175,10 @@ final class MaterialSection {
         String kind = keys.text("kind").orElse("epoxy");
         Optional<Resin> base = library.resin(kind);
         if (base.isEmpty()) {
-            findings.add(keys.keyNode("kind"), "No resin is called \"" + kind + "\".", "Write   kind: " + library.nearestResin(kind));
+            findings.add(
+                    keys.keyNode("kind"),
+                    "No resin is called \"" + kind + "\".",
+                    "Write   kind: " + library.nearestResin(kind));
             return Optional.empty();
         }
         Resin b = base.get();
@@ -134,9 +191,20 @@ final class MaterialSection {
         double softening = n.or("softening", Dimension.TEMPERATURE, 280, 600, b.softening());
         double shrinkage = n.or("shrinkage", Dimension.SHARE, 0, 0.2, b.shrinkage());
         return n.complete()
-                ? Optional.of(new Resin(
-                        name, b.kind(), e, nu, density, mean(tension), strain, expansion, softening, shrinkage,
-                        b.modulusSpread(), Source.YOURS))
+                ? Optional.of(
+                        new Resin(
+                                name,
+                                b.kind(),
+                                e,
+                                nu,
+                                density,
+                                mean(tension),
+                                strain,
+                                expansion,
+                                softening,
+                                shrinkage,
+                                b.modulusSpread(),
+                                Source.YOURS))
                 : Optional.empty();
     }
 
@@ -167,23 +235,48 @@ final class MaterialSection {
         double pull2 = n.or("tension 2", Dimension.STRESS, 1e5, 1e10, pull1);
         double push2 = n.or("compression 2", Dimension.STRESS, 1e5, 1e10, push1);
         double shear = n.need("shear 12", Dimension.STRESS, 1e5, 1e10);
-        Strength.Level level = keys.text("strengths are").orElse("mean").equals("minimum")
-                ? Strength.Level.MINIMUM
-                : Strength.Level.MEAN;
+        Strength.Level level =
+                keys.text("strengths are").orElse("mean").equals("minimum")
+                        ? Strength.Level.MINIMUM
+                        : Strength.Level.MEAN;
         if (!n.complete()) {
             return Optional.empty();
         }
         if (nu12 * nu12 >= e1 / e2) {
-            findings.add(keys.keyNode("nu12"), "nu12 is too large for these E1 and E2: it must be below sqrt(E1/E2).", "Are E1 and E2 exchanged?");
+            findings.add(
+                    keys.keyNode("nu12"),
+                    "nu12 is too large for these E1 and E2: it must be below sqrt(E1/E2).",
+                    "Are E1 and E2 exchanged?");
             return Optional.empty();
         }
-        PlyStrength strength = new PlyStrength(
-                given(pull1, level), given(push1, level), given(pull2, level), given(push2, level), given(shear, level));
-        return Optional.of(new Ply(
-                name, e1, e2, nu12, g12, g13, g23, thickness, density, alpha1, alpha2, strength, Source.YOURS));
+        PlyStrength strength =
+                new PlyStrength(
+                        given(pull1, level),
+                        given(push1, level),
+                        given(pull2, level),
+                        given(push2, level),
+                        given(shear, level));
+        return Optional.of(
+                new Ply(
+                        name,
+                        e1,
+                        e2,
+                        nu12,
+                        g12,
+                        g13,
+                        g23,
+                        thickness,
+                        density,
+                        alpha1,
+                        alpha2,
+                        strength,
+                        Source.YOURS));
     }
 
-    /** Returns the foam of the section {@code foam}: a kind and a density, with constants of its own where given. */
+    /**
+     * Returns the foam of the section {@code foam}: a kind and a density, with constants of its own
+     * where given.
+     */
     Optional<Foam> foam(Section keys, MaterialLibrary library) {
         Optional<String> kindText = keys.text("kind");
         if (kindText.isEmpty()) {
@@ -195,7 +288,10 @@ final class MaterialSection {
             findings.add(
                     keys.keyNode("kind"),
                     "No foam is called \"" + kindText.get() + "\".",
-                    "Write   kind: " + MaterialLibrary.nearest(kindText.get(), KINDS) + "   or one of: " + String.join(", ", KINDS));
+                    "Write   kind: "
+                            + MaterialLibrary.nearest(kindText.get(), KINDS)
+                            + "   or one of: "
+                            + String.join(", ", KINDS));
             return Optional.empty();
         }
         Numbers n = new Numbers(keys);
@@ -203,24 +299,49 @@ final class MaterialSection {
         if (!n.complete()) {
             return Optional.empty();
         }
-        Foam base = library.foam(kind.get() == Foam.Kind.OTHER ? Foam.Kind.POLYURETHANE : kind.get(), density)
-                .orElseThrow();
-        double through = n.or("E through the thickness", Dimension.STRESS, 1e5, 1e10, base.eThrough());
-        double inPlane = n.or("E in plane", Dimension.STRESS, 1e5, 1e10, keys.has("E through the thickness") ? through : base.eInPlane());
+        Foam base =
+                library.foam(
+                                kind.get() == Foam.Kind.OTHER ? Foam.Kind.POLYURETHANE : kind.get(),
+                                density)
+                        .orElseThrow();
+        double through =
+                n.or("E through the thickness", Dimension.STRESS, 1e5, 1e10, base.eThrough());
+        double inPlane =
+                n.or(
+                        "E in plane",
+                        Dimension.STRESS,
+                        1e5,
+                        1e10,
+                        keys.has("E through the thickness") ? through : base.eInPlane());
         double g = n.or("G", Dimension.STRESS, 1e5, 1e10, base.g());
         double nu = n.or("nu", Dimension.SHARE, 0, 0.49, base.nu());
         Strength shear = strength(n, keys, "shear strength", base.shear());
         Strength crush = strength(n, keys, "crush strength", base.crush());
         Strength tension = strength(n, keys, "tensile strength", base.tension());
-        boolean own = keys.has("G") || keys.has("E through the thickness") || keys.has("E in plane");
+        boolean own =
+                keys.has("G") || keys.has("E through the thickness") || keys.has("E in plane");
         return n.complete()
-                ? Optional.of(new Foam(
-                        kindText.get(), kind.get(), density, inPlane, through, g, nu, shear, crush, tension,
-                        base.expansion(), base.densitySpread(), base.modulusSpread(), own ? Source.YOURS : base.source()))
+                ? Optional.of(
+                        new Foam(
+                                kindText.get(),
+                                kind.get(),
+                                density,
+                                inPlane,
+                                through,
+                                g,
+                                nu,
+                                shear,
+                                crush,
+                                tension,
+                                base.expansion(),
+                                base.densitySpread(),
+                                base.modulusSpread(),
+                                own ? Source.YOURS : base.source()))
                 : Optional.empty();
     }
 
-    static final List<String> KINDS = List.of("polyurethane", "polyisocyanurate", "PVC", "XPS", "EPS");
+    static final List<String> KINDS =
+            List.of("polyurethane", "polyisocyanurate", "PVC", "XPS", "EPS");
 
     private static Optional<Foam.Kind> kind(String text) {
         return KINDS.stream()
@@ -235,11 +356,15 @@ final class MaterialSection {
     }
 
     private Optional<Section> findingsSection(Node node, String name, List<String> known) {
-        Optional<Section> section = node instanceof org.snakeyaml.engine.v2.nodes.MappingNode map
-                ? Optional.of(new Section(findings, map).allowing(known, List.of()))
-                : Optional.empty();
+        Optional<Section> section =
+                node instanceof org.snakeyaml.engine.v2.nodes.MappingNode map
+                        ? Optional.of(new Section(findings, map).allowing(known, List.of()))
+                        : Optional.empty();
         if (section.isEmpty()) {
-            findings.add(node, "\"" + name + "\" wants keys of its own.", "Give: " + String.join(", ", known));
+            findings.add(
+                    node,
+                    "\"" + name + "\" wants keys of its own.",
+                    "Give: " + String.join(", ", known));
         }
         return section;
     }
@@ -249,7 +374,8 @@ final class MaterialSection {
     }
 
     private static Strength given(double value, Strength.Level level) {
-        return new Strength(Double.isFinite(value) ? value : 1, level, Strength.Event.BREAKING, Source.YOURS);
+        return new Strength(
+                Double.isFinite(value) ? value : 1, level, Strength.Event.BREAKING, Source.YOURS);
     }
 
     /** Numbers of a section, and whether all that were needed came. */
@@ -263,7 +389,13 @@ final class MaterialSection {
 
         double need(String key, Dimension dimension, double low, double high) {
             if (!keys.has(key)) {
-                keys.missing(key, "\"" + key + "\" is missing here.", "Write   " + key + ": ... " + org.coachskin.units.Unit.of(dimension).get(0).symbol());
+                keys.missing(
+                        key,
+                        "\"" + key + "\" is missing here.",
+                        "Write   "
+                                + key
+                                + ": ... "
+                                + org.coachskin.units.Unit.of(dimension).get(0).symbol());
                 complete = false;
                 return Double.NaN;
             }

@@ -16,7 +16,8 @@ import org.snakeyaml.engine.v2.nodes.MappingNode;
  *
  * @param name of the panel
  * @param library the tables with the file's own materials
- * @param jobs the panel as drawn, under {@value #AS_DRAWN}, then its variants by name, in the order of the file
+ * @param jobs the panel as drawn, under {@value #AS_DRAWN}, then its variants by name, in the order
+ *     of the file
  * @param assumptions what the file leaves out and the program fills in
  */
 public record PanelFile(
@@ -56,5 +57,4 @@ public record PanelFile(
         findings.stopIfAny();
         return new PanelReader(findings, root).read();
     }
-
 }

@@ -21,14 +21,42 @@ import org.snakeyaml.engine.v2.nodes.ScalarNode;
 final class PanelReader {
 
     /** Keys that this version works out, in the order in which a file is usually written. */
-    static final List<String> KNOWN = List.of(
-            "name", "width", "length", "crown", "foam", "resin", "method", "glass share", "voids", "seal coat",
-            "wet on wet", "outside", "inside", "held", "loads", "limits", "criterion", "variants", "my cloths",
-            "my resins", "my fibres", "my plies");
+    static final List<String> KNOWN =
+            List.of(
+                    "name",
+                    "width",
+                    "length",
+                    "crown",
+                    "foam",
+                    "resin",
+                    "method",
+                    "glass share",
+                    "voids",
+                    "seal coat",
+                    "wet on wet",
+                    "outside",
+                    "inside",
+                    "held",
+                    "loads",
+                    "limits",
+                    "criterion",
+                    "variants",
+                    "my cloths",
+                    "my resins",
+                    "my fibres",
+                    "my plies");
 
     /** Keys whose meaning is settled but that this version cannot work out: said, never ignored. */
-    static final List<String> LATER = List.of(
-            "corner radius", "outline", "openings", "zones", "lip", "stages", "prices", "my tests");
+    static final List<String> LATER =
+            List.of(
+                    "corner radius",
+                    "outline",
+                    "openings",
+                    "zones",
+                    "lip",
+                    "stages",
+                    "prices",
+                    "my tests");
 
     /** What a variant may say beside the keys of the file. */
     private static final List<String> VARIANT = List.of("outside add", "inside add");
@@ -47,18 +75,34 @@ final class PanelReader {
         MaterialLibrary library = materials.library(root, MaterialLibrary.standard());
         String name = root.has("name") ? root.text("name").orElse("panel") : "panel";
         Map<String, Job> jobs = new LinkedHashMap<>();
-        job(root, name, library, materials, assumptions).ifPresent(job -> jobs.put(PanelFile.AS_DRAWN, job));
+        job(root, name, library, materials, assumptions)
+                .ifPresent(job -> jobs.put(PanelFile.AS_DRAWN, job));
         if (root.has("variants")) {
-            root.map("variants").ifPresent(variants -> variants.entries().forEach((variant, node) -> variant(
-                            variant, node, name, library, materials)
-                    .ifPresent(job -> jobs.put(variant, job))));
+            root.map("variants")
+                    .ifPresent(
+                            variants ->
+                                    variants.entries()
+                                            .forEach(
+                                                    (variant, node) ->
+                                                            variant(
+                                                                            variant, node, name,
+                                                                            library, materials)
+                                                                    .ifPresent(
+                                                                            job ->
+                                                                                    jobs.put(
+                                                                                            variant,
+                                                                                            job))));
         }
         findings.stopIfAny();
         return new PanelFile(name, library, jobs, assumptions);
     }
 
     private Optional<Job> variant(
-            String variant, Node node, String name, MaterialLibrary library, MaterialSection materials) {
+            String variant,
+            Node node,
+            String name,
+            MaterialLibrary library,
+            MaterialSection materials) {
         Optional<Section> section = root.asMap(node, variant);
         if (section.isEmpty()) {
             return Optional.empty();
@@ -90,18 +134,36 @@ final class PanelReader {
                 n.complete() ? new LoadSection(keys, width, length, granted).read() : List.of();
         Limits limits = new LimitSection(keys, granted).read();
         return schedule.isPresent() && findings.isEmpty() && !loads.isEmpty()
-                ? Optional.of(Job.of(
-                        name, width, length, crown, new Support.WholeRim(), schedule.get(), loads, limits))
+                ? Optional.of(
+                        Job.of(
+                                name,
+                                width,
+                                length,
+                                crown,
+                                new Support.WholeRim(),
+                                schedule.get(),
+                                loads,
+                                limits))
                 : Optional.empty();
     }
 
-    private Crown crown(Section keys, double width, double length, List<PanelFile.Assumption> granted) {
+    private Crown crown(
+            Section keys, double width, double length, List<PanelFile.Assumption> granted) {
         if (!keys.has("crown")) {
             granted.add(new PanelFile.Assumption("crown", "flat (a crown would stiffen it)"));
             return Crown.FLAT;
         }
-        Optional<Section> section = keys.map("crown")
-                .map(part -> part.allowing(List.of("across", "along", "radius across", "radius along"), List.of()));
+        Optional<Section> section =
+                keys.map("crown")
+                        .map(
+                                part ->
+                                        part.allowing(
+                                                List.of(
+                                                        "across",
+                                                        "along",
+                                                        "radius across",
+                                                        "radius along"),
+                                                List.of()));
         if (section.isEmpty()) {
             return Crown.FLAT;
         }
@@ -118,20 +180,29 @@ final class PanelReader {
         if (keys.has("radius " + side)) {
             double radius = n.need("radius " + side, Dimension.LENGTH, 0.05, 1000);
             if (radius < span * 0.625) {
-                findings.add(keys.keyNode("radius " + side), "The crown is steeper than a fifth of its side: no longer a shallow panel.", "Divide the panel, or give a larger radius.");
+                findings.add(
+                        keys.keyNode("radius " + side),
+                        "The crown is steeper than a fifth of its side: no longer a shallow panel.",
+                        "Divide the panel, or give a larger radius.");
             }
             return 1 / radius;
         }
         double rise = n.or(side, Dimension.LENGTH, 0, 2, 0);
         if (rise > STEEPEST * span) {
-            findings.add(keys.keyNode(side), "The crown rises more than a fifth of its side: no longer a shallow panel.", "Divide the panel, or give a smaller rise.");
+            findings.add(
+                    keys.keyNode(side),
+                    "The crown rises more than a fifth of its side: no longer a shallow panel.",
+                    "Divide the panel, or give a smaller rise.");
         }
         return Crown.ofRise(rise, span, 0, span).across();
     }
 
     private void held(Section keys) {
         if (!keys.has("held")) {
-            keys.missing("held", "What holds the panel is missing.", "Write   held: all edges   to see it as if its whole rim were carried.");
+            keys.missing(
+                    "held",
+                    "What holds the panel is missing.",
+                    "Write   held: all edges   to see it as if its whole rim were carried.");
             return;
         }
         Node node = keys.node("held").orElseThrow();

@@ -23,13 +23,23 @@ import org.snakeyaml.engine.v2.nodes.Node;
 /** What is laid: foam, resin, way of working, seal coat, outside, inside. */
 final class ScheduleSection {
 
-    private static final List<String> FOAM = List.of(
-            "kind", "density", "thickness", "E in plane", "E through the thickness", "G", "nu", "shear strength",
-            "crush strength", "tensile strength");
+    private static final List<String> FOAM =
+            List.of(
+                    "kind",
+                    "density",
+                    "thickness",
+                    "E in plane",
+                    "E through the thickness",
+                    "G",
+                    "nu",
+                    "shear strength",
+                    "crush strength",
+                    "tensile strength");
 
     private static final Pattern COUNT = Pattern.compile("^(\\d+)\\s*[x\u00d7]\\s+(.*)$");
 
-    private static final Pattern MASS = Pattern.compile("([\\d.]+)\\s*(gsm|g/m2|g/m\u00b2|oz/yd2|oz)\\s*$");
+    private static final Pattern MASS =
+            Pattern.compile("([\\d.]+)\\s*(gsm|g/m2|g/m\u00b2|oz/yd2|oz)\\s*$");
 
     private final Section root;
     private final Findings findings;
@@ -57,7 +67,10 @@ final class ScheduleSection {
         Optional<Schedule.Board> board = root.has("foam") ? board() : Optional.empty();
         Schedule.SealCoatMass coat = sealCoat(root.has("foam"));
         if (outside.isEmpty() && inside.isEmpty() && findings.isEmpty()) {
-            root.missing("outside", "Nothing is laid: outside and inside are both empty.", "Write   outside:   and under it   - twill glass 300 g/m^2");
+            root.missing(
+                    "outside",
+                    "Nothing is laid: outside and inside are both empty.",
+                    "Write   outside:   and under it   - twill glass 300 g/m^2");
         }
         if (resin.isEmpty() || !findings.isEmpty() || (root.has("foam") && board.isEmpty())) {
             return Optional.empty();
@@ -69,10 +82,17 @@ final class ScheduleSection {
             outside = all;
             inside = List.of();
         }
-        @Nullable Schedule.Board foam = board.orElse(null);
+        Schedule.@Nullable Board foam = board.orElse(null);
         refuseDissolving(resin.get(), foam);
         return Optional.of(
-                new Schedule(outside, inside, foam, resin.get(), layUp, coat, root.flag("wet on wet", false)));
+                new Schedule(
+                        outside,
+                        inside,
+                        foam,
+                        resin.get(),
+                        layUp,
+                        coat,
+                        root.flag("wet on wet", false)));
     }
 
     private void refuseDissolving(Resin resin, Schedule.@Nullable Board board) {
@@ -83,7 +103,9 @@ final class ScheduleSection {
         if (kind == Foam.Kind.XPS || kind == Foam.Kind.EPS) {
             findings.add(
                     root.keyNode("resin"),
-                    "The styrene in wet " + resin.name() + " dissolves polystyrene foam, through any paint.",
+                    "The styrene in wet "
+                            + resin.name()
+                            + " dissolves polystyrene foam, through any paint.",
                     "Write   resin: epoxy    or another foam:   kind: polyurethane");
         }
     }
@@ -99,7 +121,8 @@ final class ScheduleSection {
             findings.add(
                     root.keyNode("resin"),
                     "No resin of that name is known.",
-                    "Write   resin: " + library.nearestResin(name.get())
+                    "Write   resin: "
+                            + library.nearestResin(name.get())
                             + "\nOr give your own under  my resins.  List:  coachskin materials resin");
         }
         return resin;
@@ -109,22 +132,32 @@ final class ScheduleSection {
         LayUp layUp = LayUp.USUAL;
         Optional<String> name = root.text("method");
         if (name.isPresent()) {
-            Optional<LayUp> known = LayUp.KNOWN.stream()
-                    .filter(way -> way.name().equalsIgnoreCase(name.get()))
-                    .findFirst();
+            Optional<LayUp> known =
+                    LayUp.KNOWN.stream()
+                            .filter(way -> way.name().equalsIgnoreCase(name.get()))
+                            .findFirst();
             if (known.isEmpty()) {
                 List<String> names = LayUp.KNOWN.stream().map(LayUp::name).toList();
                 findings.add(
                         root.keyNode("method"),
                         "No way of working is called that.",
-                        "Write   method: " + MaterialLibrary.nearest(name.get(), names) + "   or one of: " + String.join(", ", names));
+                        "Write   method: "
+                                + MaterialLibrary.nearest(name.get(), names)
+                                + "   or one of: "
+                                + String.join(", ", names));
             }
             layUp = known.orElse(layUp);
         } else if (!root.has("glass share")) {
-            assumptions.add(new PanelFile.Assumption("method", "half of each skin's weight is glass (brush and squeegee)"));
+            assumptions.add(
+                    new PanelFile.Assumption(
+                            "method", "half of each skin's weight is glass (brush and squeegee)"));
         }
-        double share = new MaterialSection.Numbers(root).or("glass share", Dimension.SHARE, 0.2, 0.75, layUp.glassShare());
-        double voids = new MaterialSection.Numbers(root).or("voids", Dimension.SHARE, 0, 0.15, layUp.voids());
+        double share =
+                new MaterialSection.Numbers(root)
+                        .or("glass share", Dimension.SHARE, 0.2, 0.75, layUp.glassShare());
+        double voids =
+                new MaterialSection.Numbers(root)
+                        .or("voids", Dimension.SHARE, 0, 0.15, layUp.voids());
         if (!root.has("glass share") && !root.has("voids")) {
             return layUp;
         }
@@ -148,7 +181,8 @@ final class ScheduleSection {
         MaterialSection.Numbers n = new MaterialSection.Numbers(keys.get());
         double thickness = n.need("thickness", Dimension.LENGTH, 0.001, 0.15);
         return foam.isPresent() && n.complete()
-                ? Optional.of(new Schedule.Board(foam.get(), thickness, Schedule.Board.USUAL_SPREAD))
+                ? Optional.of(
+                        new Schedule.Board(foam.get(), thickness, Schedule.Board.USUAL_SPREAD))
                 : Optional.empty();
     }
 
@@ -157,20 +191,26 @@ final class ScheduleSection {
         Source weighed = new Source("your scrap", "", Standing.MEASURED);
         if (!root.has("seal coat")) {
             if (hasFoam) {
-                assumptions.add(new PanelFile.Assumption(
-                        "seal coat", "seal coat 300 g/m^2 on each face [common practice, no source: weigh a scrap]"));
+                assumptions.add(
+                        new PanelFile.Assumption(
+                                "seal coat",
+                                "seal coat 300 g/m^2 on each face [common practice, no source: weigh a scrap]"));
             }
             return usual;
         }
         Node node = root.node("seal coat").orElseThrow();
         if (node instanceof MappingNode) {
-            Section keys = root.map("seal coat").orElseThrow().allowing(List.of("outside", "inside"), List.of());
+            Section keys =
+                    root.map("seal coat")
+                            .orElseThrow()
+                            .allowing(List.of("outside", "inside"), List.of());
             MaterialSection.Numbers n = new MaterialSection.Numbers(keys);
             double outside = n.or("outside", Dimension.AREAL_MASS, 0, 2, usual.outside());
             double inside = n.or("inside", Dimension.AREAL_MASS, 0, 2, usual.inside());
             return n.complete() ? new Schedule.SealCoatMass(outside, inside, 0.3, weighed) : usual;
         }
-        double both = root.quantity("seal coat", Dimension.AREAL_MASS, 0, 2).orElse(usual.outside());
+        double both =
+                root.quantity("seal coat", Dimension.AREAL_MASS, 0, 2).orElse(usual.outside());
         return new Schedule.SealCoatMass(both, both, 0.3, weighed);
     }
 
@@ -190,10 +230,15 @@ final class ScheduleSection {
         double angle = 0;
         Node name = node;
         if (node instanceof MappingNode map) {
-            Section keys = new Section(findings, map).allowing(List.of("cloth", "ply", "angle"), List.of());
+            Section keys =
+                    new Section(findings, map)
+                            .allowing(List.of("cloth", "ply", "angle"), List.of());
             Optional<Node> given = keys.node("cloth").or(() -> keys.node("ply"));
             if (given.isEmpty()) {
-                findings.add(node, "The cloth of this ply is missing.", "Write   {cloth: twill glass 300 g/m^2, angle: 45 deg}");
+                findings.add(
+                        node,
+                        "The cloth of this ply is missing.",
+                        "Write   {cloth: twill glass 300 g/m^2, angle: 45 deg}");
                 return List.of();
             }
             name = given.get();
@@ -208,7 +253,9 @@ final class ScheduleSection {
         int count = 1;
         String name = text;
         if (counted.matches()) {
-            count = Integer.parseInt(counted.group(1).substring(0, Math.min(3, counted.group(1).length())));
+            count =
+                    Integer.parseInt(
+                            counted.group(1).substring(0, Math.min(3, counted.group(1).length())));
             name = counted.group(2);
             if (count < 1 || count > 40) {
                 findings.add(node, "So many plies are not laid by hand.", "Write   2 x " + name);
@@ -227,7 +274,8 @@ final class ScheduleSection {
             findings.add(
                     node,
                     "No cloth of that name is known.",
-                    "Write   " + library.nearestCloth(inFull(name))
+                    "Write   "
+                            + library.nearestCloth(inFull(name))
                             + "\nOr give your own under  my cloths.  List:  coachskin materials cloth");
             return List.of();
         }
@@ -241,10 +289,11 @@ final class ScheduleSection {
             return name;
         }
         String symbol = mass.group(2).equals("oz") ? "oz/yd^2" : mass.group(2);
-        double grams = Unit.of(Dimension.AREAL_MASS, symbol)
-                        .orElseThrow()
-                        .toSi(Double.parseDouble(mass.group(1)))
-                * 1000;
+        double grams =
+                Unit.of(Dimension.AREAL_MASS, symbol)
+                                .orElseThrow()
+                                .toSi(Double.parseDouble(mass.group(1)))
+                        * 1000;
         return name.substring(0, mass.start()) + Math.round(grams) + " g/m^2";
     }
 }

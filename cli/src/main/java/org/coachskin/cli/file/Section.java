@@ -35,7 +35,13 @@ final class Section {
 
     /** This section with the keys of {@code over} in place of its own. */
     Section with(Section over) {
-        Section merged = new Section(findings, new MappingNode(place.getTag(), List.of(), org.snakeyaml.engine.v2.common.FlowStyle.BLOCK));
+        Section merged =
+                new Section(
+                        findings,
+                        new MappingNode(
+                                place.getTag(),
+                                List.of(),
+                                org.snakeyaml.engine.v2.common.FlowStyle.BLOCK));
         merged.keyNodes.putAll(keyNodes);
         merged.values.putAll(values);
         merged.keyNodes.putAll(over.keyNodes);
@@ -43,33 +49,51 @@ final class Section {
         return merged;
     }
 
-    /** This section with the map {@code key} over that of {@code base}: only what differs is written. */
+    /**
+     * This section with the map {@code key} over that of {@code base}: only what differs is
+     * written.
+     */
     Section withMap(String key, Section base) {
-        if (values.get(key) instanceof MappingNode top && base.values.get(key) instanceof MappingNode below) {
+        if (values.get(key) instanceof MappingNode top
+                && base.values.get(key) instanceof MappingNode below) {
             List<NodeTuple> tuples = new ArrayList<>(top.getValue());
             List<String> changed = top.getValue().stream().map(Yaml::key).toList();
-            below.getValue().stream().filter(tuple -> !changed.contains(Yaml.key(tuple))).forEach(tuples::add);
-            values.put(key, new MappingNode(top.getTag(), true, tuples, top.getFlowStyle(), top.getStartMark(), top.getEndMark()));
+            below.getValue().stream()
+                    .filter(tuple -> !changed.contains(Yaml.key(tuple)))
+                    .forEach(tuples::add);
+            values.put(
+                    key,
+                    new MappingNode(
+                            top.getTag(),
+                            true,
+                            tuples,
+                            top.getFlowStyle(),
+                            top.getStartMark(),
+                            top.getEndMark()));
         }
         return this;
     }
 
     /** Notes every key that is not among {@code known}, with the one that reads most like it. */
     Section allowing(List<String> known, List<String> later) {
-        keyNodes.forEach((key, node) -> {
-            if (later.contains(key)) {
-                findings.addLater(
-                        node,
-                        "\"" + key + "\" cannot be worked out yet.",
-                        "Take it out to see the panel without it; nothing of it is guessed.");
-            } else if (!known.contains(key)) {
-                String nearest = MaterialLibrary.nearest(key, known);
-                findings.add(
-                        node,
-                        "There is no key \"" + key + "\" here.",
-                        "Write   " + nearest + ":   or one of: " + String.join(", ", known));
-            }
-        });
+        keyNodes.forEach(
+                (key, node) -> {
+                    if (later.contains(key)) {
+                        findings.addLater(
+                                node,
+                                "\"" + key + "\" cannot be worked out yet.",
+                                "Take it out to see the panel without it; nothing of it is guessed.");
+                    } else if (!known.contains(key)) {
+                        String nearest = MaterialLibrary.nearest(key, known);
+                        findings.add(
+                                node,
+                                "There is no key \"" + key + "\" here.",
+                                "Write   "
+                                        + nearest
+                                        + ":   or one of: "
+                                        + String.join(", ", known));
+                    }
+                });
         return this;
     }
 
@@ -106,7 +130,10 @@ final class Section {
         if (node instanceof ScalarNode scalar && !scalar.getValue().isBlank()) {
             return Optional.of(scalar.getValue().strip());
         }
-        findings.add(node, "\"" + key + "\" wants one value here.", "Write   " + key + ": ...   on one line");
+        findings.add(
+                node,
+                "\"" + key + "\" wants one value here.",
+                "Write   " + key + ": ...   on one line");
         return Optional.empty();
     }
 
@@ -118,7 +145,10 @@ final class Section {
         if (node instanceof MappingNode map) {
             return Optional.of(new Section(findings, map));
         }
-        findings.add(node, "\"" + key + "\" wants keys of its own.", "Write them indented under   " + key + ":");
+        findings.add(
+                node,
+                "\"" + key + "\" wants keys of its own.",
+                "Write them indented under   " + key + ":");
         return Optional.empty();
     }
 
@@ -128,7 +158,9 @@ final class Section {
         if (node.isEmpty()) {
             return List.of();
         }
-        return node.get() instanceof SequenceNode sequence ? new ArrayList<>(sequence.getValue()) : List.of(node.get());
+        return node.get() instanceof SequenceNode sequence
+                ? new ArrayList<>(sequence.getValue())
+                : List.of(node.get());
     }
 
     /** A quantity within bounds that no panel leaves; empty and noted where it is not one. */
@@ -143,23 +175,39 @@ final class Section {
                 : quantity(node.get(), key, text.get(), dimension, low, high);
     }
 
-    OptionalDouble quantity(Node node, String key, String text, Dimension dimension, double low, double high) {
+    OptionalDouble quantity(
+            Node node, String key, String text, Dimension dimension, double low, double high) {
         try {
             double value = Quantity.parse(text, dimension);
             if (dimension == Dimension.SHARE && (value < 0 || value > 1)) {
-                findings.add(node, "\"" + key + "\" is a share and lies between 0 and 1.", "Write for example   " + key + ": 50 %");
+                findings.add(
+                        node,
+                        "\"" + key + "\" is a share and lies between 0 and 1.",
+                        "Write for example   " + key + ": 50 %");
             } else if (value <= 0 && low > 0) {
-                findings.add(node, "\"" + key + "\" must be above zero.", "Write what you measured.");
+                findings.add(
+                        node, "\"" + key + "\" must be above zero.", "Write what you measured.");
             } else if (value < low || value > high) {
                 findings.add(
                         node,
-                        "\"" + key + "\" is " + text + ": no panel of this kind is like that. Is the unit right?",
-                        "It should lie between " + Format.plain(low, dimension) + " and " + Format.plain(high, dimension) + ".");
+                        "\""
+                                + key
+                                + "\" is "
+                                + text
+                                + ": no panel of this kind is like that. Is the unit right?",
+                        "It should lie between "
+                                + Format.plain(low, dimension)
+                                + " and "
+                                + Format.plain(high, dimension)
+                                + ".");
             } else {
                 return OptionalDouble.of(value);
             }
         } catch (QuantityException e) {
-            findings.add(node, "\"" + key + "\" is " + text + ". " + e.getMessage(), "Write   " + key + ": " + e.fix());
+            findings.add(
+                    node,
+                    "\"" + key + "\" is " + text + ". " + e.getMessage(),
+                    "Write   " + key + ": " + e.fix());
         }
         return OptionalDouble.empty();
     }
@@ -170,14 +218,14 @@ final class Section {
         if (text.isEmpty()) {
             return otherwise;
         }
-        switch (text.get()) {
-            case "yes", "true":
-                return true;
-            case "no", "false":
-                return false;
-            default:
-                findings.add(keyNode(key), "\"" + key + "\" is yes or no.", "Write   " + key + ": yes");
-                return otherwise;
-        }
+        return switch (text.get()) {
+            case "yes", "true" -> true;
+            case "no", "false" -> false;
+            default -> {
+                findings.add(
+                        keyNode(key), "\"" + key + "\" is yes or no.", "Write   " + key + ": yes");
+                yield otherwise;
+            }
+        };
     }
 }

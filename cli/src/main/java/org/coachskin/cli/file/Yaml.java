@@ -44,23 +44,32 @@ final class Yaml {
         refuseTabsAndDepth(lines, findings);
         findings.stopIfAny();
         try {
-            Optional<Node> root = new Compose(LoadSettings.builder()
-                            .setLabel(path.toString())
-                            .setCodePointLimit(LARGEST)
-                            .build())
-                    .composeString(text);
+            Optional<Node> root =
+                    new Compose(
+                                    LoadSettings.builder()
+                                            .setLabel(path.toString())
+                                            .setCodePointLimit(LARGEST)
+                                            .build())
+                            .composeString(text);
             if (root.isPresent() && root.get() instanceof MappingNode map) {
                 refuseAliases(map, new IdentityHashMap<>(), findings);
                 refuseDuplicates(map, findings);
                 findings.stopIfAny();
                 return map;
             }
-            findings.addWhole("The file holds no keys.", "Start with   name: my panel    or write one with   coachskin new lid FILE");
+            findings.addWhole(
+                    "The file holds no keys.",
+                    "Start with   name: my panel    or write one with   coachskin new lid FILE");
         } catch (MarkedYamlEngineException e) {
             int line = e.getProblemMark().map(mark -> mark.getLine()).orElse(0);
-            findings.add(line, "This cannot be read as YAML: " + e.getProblem() + ".", "Look at quotes, colons and brackets here and in the line before.");
+            findings.add(
+                    line,
+                    "This cannot be read as YAML: " + e.getProblem() + ".",
+                    "Look at quotes, colons and brackets here and in the line before.");
         } catch (YamlEngineException e) {
-            findings.addWhole("This cannot be read as YAML: " + firstLine(e) + ".", "Look at quotes, colons and brackets.");
+            findings.addWhole(
+                    "This cannot be read as YAML: " + firstLine(e) + ".",
+                    "Look at quotes, colons and brackets.");
         }
         findings.stopIfAny();
         throw new IllegalStateException("a file without a map must have stopped");
@@ -81,19 +90,25 @@ final class Yaml {
                 bytes = in.readNBytes(LARGEST + 1);
             }
             if (bytes.length > LARGEST) {
-                findings.addWhole("The file is larger than a megabyte: no panel file is.", "Check the name.");
+                findings.addWhole(
+                        "The file is larger than a megabyte: no panel file is.", "Check the name.");
                 return "";
             }
-            String text = StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
+            String text =
+                    StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
             return text.startsWith("\uFEFF") ? text.substring(1) : text;
         } catch (NoSuchFileException e) {
-            findings.addWhole("There is no such file.", "Check the name, or write a new one with   coachskin new lid " + path.getFileName());
+            findings.addWhole(
+                    "There is no such file.",
+                    "Check the name, or write a new one with   coachskin new lid "
+                            + path.getFileName());
         } catch (AccessDeniedException e) {
             findings.addWhole("You may not read this file.", "Ask for permission, or copy it.");
         } catch (CharacterCodingException e) {
             findings.addWhole("The file is not UTF-8 text.", "Save it as UTF-8 in your editor.");
         } catch (IOException e) {
-            findings.addWhole("The file cannot be read: " + firstLine(e) + ".", "Try again, or copy it.");
+            findings.addWhole(
+                    "The file cannot be read: " + firstLine(e) + ".", "Try again, or copy it.");
         }
         return "";
     }
@@ -104,7 +119,10 @@ final class Yaml {
             String line = lines.get(i);
             String indent = line.substring(0, line.length() - line.stripLeading().length());
             if (indent.indexOf('\t') >= 0) {
-                findings.add(i, "A tab stands at the start of the line; YAML wants spaces.", "Replace it by two spaces.");
+                findings.add(
+                        i,
+                        "A tab stands at the start of the line; YAML wants spaces.",
+                        "Replace it by two spaces.");
             }
             for (char c : line.toCharArray()) {
                 open += c == '[' || c == '{' ? 1 : c == ']' || c == '}' ? -1 : 0;
@@ -112,9 +130,14 @@ final class Yaml {
                     break;
                 }
             }
-            long dashes = Arrays.stream(line.split(" ", -1)).takeWhile(word -> word.isEmpty() || word.equals("-")).filter("-"::equals).count();
+            long dashes =
+                    Arrays.stream(line.split(" ", -1))
+                            .takeWhile(word -> word.isEmpty() || word.equals("-"))
+                            .filter("-"::equals)
+                            .count();
             if (open > DEEPEST || dashes > DEEPEST || indent.length() > 8 * DEEPEST) {
-                findings.add(i, "This is nested deeper than any panel file needs.", "Write it flatter.");
+                findings.add(
+                        i, "This is nested deeper than any panel file needs.", "Write it flatter.");
                 return;
             }
         }
@@ -123,7 +146,10 @@ final class Yaml {
     private static void refuseAliases(Node node, Map<Node, Boolean> seen, Findings findings) {
         if (seen.put(node, true) != null) {
             if (!(node instanceof ScalarNode)) {
-                findings.add(node, "An alias (*name) repeats this part; the reader takes none.", "Write the part out.");
+                findings.add(
+                        node,
+                        "An alias (*name) repeats this part; the reader takes none.",
+                        "Write the part out.");
             }
             return;
         }
@@ -143,7 +169,10 @@ final class Yaml {
                 String key = key(tuple);
                 Integer before = lines.putIfAbsent(key, Findings.line(tuple.getKeyNode()));
                 if (before != null) {
-                    findings.add(tuple.getKeyNode(), "\"" + key + "\" stands already in line " + (before + 1) + ".", "Keep one of the two.");
+                    findings.add(
+                            tuple.getKeyNode(),
+                            "\"" + key + "\" stands already in line " + (before + 1) + ".",
+                            "Keep one of the two.");
                 }
                 refuseDuplicates(tuple.getValueNode(), findings);
             }
