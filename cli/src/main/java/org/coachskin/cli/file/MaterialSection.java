@@ -26,6 +26,9 @@ final class MaterialSection {
     private static final List<String> WEAVES =
             List.of("plain", "twill", "satin", "woven roving", "stitched", "mat");
 
+    private static final List<Weave> WEAVE_OF =
+            List.of(Weave.PLAIN, Weave.TWILL, Weave.SATIN, Weave.ROVING, Weave.STITCHED, Weave.MAT);
+
     private static final List<String> FIBRE =
             List.of("E1", "E2", "G12", "nu12", "nu23", "density", "alpha1", "alpha2", "tension");
 
@@ -154,7 +157,7 @@ final class MaterialSection {
                 ? Optional.of(
                         new Cloth(
                                 name,
-                                Weave.values()[index],
+                                WEAVE_OF.get(index),
                                 fibre.get(),
                                 mass,
                                 share,

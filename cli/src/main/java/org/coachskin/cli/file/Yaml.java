@@ -124,7 +124,8 @@ final class Yaml {
                         "A tab stands at the start of the line; YAML wants spaces.",
                         "Replace it by two spaces.");
             }
-            for (char c : line.toCharArray()) {
+            for (int k = 0; k < line.length(); k++) {
+                char c = line.charAt(k);
                 open += c == '[' || c == '{' ? 1 : c == ']' || c == '}' ? -1 : 0;
                 if (c == '#') {
                     break;
