@@ -1,12 +1,170 @@
 package org.coachskin.cli;
 
-/** The command. */
+import java.io.FileDescriptor;
+import java.io.FileOutputStream;
+import java.io.PrintStream;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Supplier;
+import org.coachskin.InputException;
+import org.coachskin.NoAnswerException;
+import org.coachskin.material.MaterialLibrary;
+import picocli.CommandLine;
+import picocli.CommandLine.MissingParameterException;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.UnmatchedArgumentException;
+
+/**
+ * The command. Exit status: 0 every limit holds, 1 a limit does not hold, 2 the input needs a
+ * change, 3 no answer.
+ */
 public final class Main {
+
+    private static final Map<String, Supplier<Subcommand>> SUBCOMMANDS = new LinkedHashMap<>();
+
+    static {
+        SUBCOMMANDS.put("check", CheckCommand::new);
+        SUBCOMMANDS.put("compare", CompareCommand::new);
+        SUBCOMMANDS.put("schedule", ScheduleCommand::new);
+        SUBCOMMANDS.put("materials", MaterialsCommand::new);
+        SUBCOMMANDS.put("loads", LoadsCommand::new);
+        SUBCOMMANDS.put("new", NewCommand::new);
+    }
 
     private Main() {}
 
-    /** Runs the command. */
+    /** Runs the command and ends the JVM with its exit status. */
     public static void main(String[] args) {
-        System.exit(3);
+        Outcome outcome = run(args);
+        // A reader that closes its end early, such as head, is no fault: PrintStream stays silent.
+        print(FileDescriptor.err, outcome.err());
+        print(FileDescriptor.out, outcome.out());
+        System.exit(outcome.status());
+    }
+
+    private static void print(FileDescriptor to, String text) {
+        if (!text.isEmpty()) {
+            PrintStream stream =
+                    new PrintStream(new FileOutputStream(to), false, StandardCharsets.UTF_8);
+            stream.print(text);
+            stream.flush();
+        }
+    }
+
+    /** Returns what the command answers to {@code args}. */
+    static Outcome run(String... args) {
+        try {
+            return dispatch(args);
+        } catch (Refused e) {
+            return refused(e, List.of(args).contains("--json"));
+        } catch (InputException e) {
+            return Outcome.problem(Outcome.INPUT, Problems.text("", e.problems()));
+        } catch (NoAnswerException e) {
+            return Outcome.problem(Outcome.NO_ANSWER, Problems.text("", List.of(e.problem())));
+        } catch (RuntimeException | StackOverflowError | OutOfMemoryError e) {
+            return Outcome.problem(Outcome.NO_ANSWER, fault(e));
+        }
+    }
+
+    private static Outcome refused(Refused e, boolean json) {
+        return json
+                ? Outcome.answer(e.status(), Problems.json(e.file(), e.problems()))
+                : Outcome.problem(e.status(), Problems.text(e.file(), e.problems()));
+    }
+
+    private static Outcome dispatch(String[] args) {
+        String first = args.length == 0 ? "--help" : args[0];
+        if (first.equals("--help") || first.equals("-h") || first.equals("help")) {
+            return Outcome.answer(
+                    args.length == 0 ? Outcome.INPUT : Outcome.HOLDS,
+                    Texts.read("help/coachskin.txt"));
+        }
+        if (first.equals("--version")) {
+            return Outcome.answer(Outcome.HOLDS, version());
+        }
+        Supplier<Subcommand> wanted = SUBCOMMANDS.get(first);
+        if (wanted == null) {
+            String nearest = MaterialLibrary.nearest(first, List.copyOf(SUBCOMMANDS.keySet()));
+            return Outcome.problem(
+                    Outcome.INPUT,
+                    "coachskin has no subcommand  "
+                            + first
+                            + "\n  Write   coachskin "
+                            + (first.startsWith("-") ? "check FILE" : nearest)
+                            + "     All of them:  coachskin --help\n");
+        }
+        String[] rest = Arrays.copyOfRange(args, 1, args.length);
+        if (List.of(rest).contains("--help") || List.of(rest).contains("-h")) {
+            return Outcome.answer(Outcome.HOLDS, Texts.read("help/" + first + ".txt"));
+        }
+        Subcommand subcommand = wanted.get();
+        CommandSpec spec = subcommand.spec();
+        try {
+            return subcommand.run(new CommandLine(spec).parseArgs(rest));
+        } catch (ParameterException e) {
+            return Outcome.problem(Outcome.INPUT, misuse(first, spec, e));
+        }
+    }
+
+    /** What was given to a subcommand and cannot be understood. */
+    private static String misuse(String name, CommandSpec spec, ParameterException e) {
+        String help = "\n  What it takes:  coachskin " + name + " --help\n";
+        if (e instanceof UnmatchedArgumentException unmatched) {
+            String word = unmatched.getUnmatched().get(0);
+            if (!word.startsWith("-")) {
+                return "coachskin " + name + " has no use for  " + word + help;
+            }
+            List<String> known = List.copyOf(spec.optionsMap().keySet());
+            String nearest =
+                    known.isEmpty() ? "" : "\n  Write   " + MaterialLibrary.nearest(word, known);
+            return "coachskin " + name + " has no option  " + word + nearest + help;
+        }
+        if (e instanceof MissingParameterException missing && !missing.getMissing().isEmpty()) {
+            String what = missing.getMissing().get(0).paramLabel();
+            return "coachskin " + name + " needs " + what + help;
+        }
+        return "coachskin " + name + ": " + e.getMessage() + help;
+    }
+
+    private static String fault(Throwable e) {
+        StringWriter trace = new StringWriter();
+        if (System.getenv("COACHSKIN_TRACE") != null) {
+            e.printStackTrace(new PrintWriter(trace));
+        }
+        return "coachskin: a fault of the program, not of your file: "
+                + Optional.ofNullable(e.getMessage()).orElse(e.getClass().getSimpleName())
+                + "\n  No answer can be given. Please report it, with the panel file and the output of\n"
+                + "  the same command with COACHSKIN_TRACE=1 set before it.\n"
+                + trace;
+    }
+
+    private static String version() {
+        String version = Main.class.getPackage().getImplementationVersion();
+        return "coachskin "
+                + (version == null ? "as built from source" : version)
+                + ", on Java "
+                + System.getProperty("java.version")
+                + "\n";
+    }
+
+    /** Returns the names of the subcommands. */
+    static List<String> subcommands() {
+        return List.copyOf(SUBCOMMANDS.keySet());
+    }
+
+    /** Returns what a subcommand may be given. */
+    static CommandSpec specOf(String name) {
+        Supplier<Subcommand> wanted = SUBCOMMANDS.get(name);
+        if (wanted == null) {
+            throw new IllegalArgumentException("no subcommand " + name);
+        }
+        return wanted.get().spec();
     }
 }

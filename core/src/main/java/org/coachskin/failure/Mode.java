@@ -21,7 +21,7 @@ public enum Mode {
     /** The foam is torn in its plane. */
     CORE_TENSION(Question.STRONG, "foam torn", "core tension in plane"),
     /** The foam under a load is crushed for good, deep enough to need a repair. */
-    CRUSHING(Question.STRONG, "foam crushed under the load", "core crushing"),
+    CRUSHING(Question.STRONG, "foam crushed for good", "core crushing"),
     /** A skin is pulled off the foam. */
     BOND(Question.STRONG, "skin pulled off", "bond tension on a crown"),
     /** A lasting dent that can be seen. */

@@ -1,0 +1,48 @@
+package org.coachskin.cli;
+
+import java.util.List;
+import org.coachskin.check.PanelCheck;
+import org.coachskin.check.Verdict;
+import org.coachskin.cli.file.PanelFile;
+import org.coachskin.design.Change;
+import org.coachskin.design.Cures;
+import org.coachskin.prove.StripTest;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ParseResult;
+
+/** {@code coachskin check}: will it hold? */
+final class CheckCommand implements Subcommand {
+
+    @Override
+    public CommandSpec spec() {
+        return CommandSpec.create()
+                .addOption(Subcommand.flag("--all"))
+                .addOption(Subcommand.option("--why", "\"words of a row\""))
+                .addOption(Subcommand.flag("--json"))
+                .addOption(Subcommand.option("--units", "metric|us"))
+                .addPositional(Subcommand.arguments("a panel file", "1", "1"));
+    }
+
+    @Override
+    public Outcome run(ParseResult given) {
+        Figures figures = Panels.units(given);
+        String name = Subcommand.argumentsOf(given)[0];
+        PanelFile file = Panels.read(name);
+        Verdict verdict = new PanelCheck().check(file.asDrawn());
+        int status = verdict.holds() ? Outcome.HOLDS : Outcome.DOES_NOT_HOLD;
+        if (given.hasMatchedOption("--why")) {
+            String words = given.matchedOptionValue("--why", "");
+            return Outcome.answer(status, new WhyPage(verdict, figures).about(words));
+        }
+        Cures cures = new Cures(file.library());
+        List<Change> changes =
+                Remarks.clearly(verdict) ? cures.toLeaveOut(verdict) : cures.toCure(verdict);
+        StripTest strip = StripTest.of(verdict.job().schedule());
+        String text =
+                given.hasMatchedOption("--json")
+                        ? Json.text(VerdictJson.check(verdict, changes, strip))
+                        : new CheckPage(name, file, verdict, figures)
+                                .text(changes, strip, given.hasMatchedOption("--all"));
+        return Outcome.answer(status, text);
+    }
+}

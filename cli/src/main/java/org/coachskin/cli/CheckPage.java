@@ -1,0 +1,357 @@
+package org.coachskin.cli;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.coachskin.check.Answer;
+import org.coachskin.check.Job;
+import org.coachskin.check.Margin;
+import org.coachskin.check.Movement;
+import org.coachskin.check.Spread;
+import org.coachskin.check.Verdict;
+import org.coachskin.cli.file.PanelFile;
+import org.coachskin.design.Change;
+import org.coachskin.failure.Mode;
+import org.coachskin.laminate.Schedule;
+import org.coachskin.panel.LoadCase;
+import org.coachskin.prove.StripTest;
+
+/** The first screen: the verdict on a panel for the person who is going to build it. */
+final class CheckPage {
+
+    private static final int FEW = 7;
+
+    private final String fileName;
+    private final PanelFile file;
+    private final Verdict verdict;
+    private final Job job;
+    private final Figures figures;
+    private final Page page = new Page();
+
+    CheckPage(String fileName, PanelFile file, Verdict verdict, Figures figures) {
+        this.fileName = fileName;
+        this.file = file;
+        this.verdict = verdict;
+        this.figures = figures;
+        job = verdict.job();
+    }
+
+    /**
+     * Returns the page.
+     *
+     * @param changes what would cure it, or what could be left out where it holds
+     * @param strip the strip to lay and bend first
+     * @param all whether every mode is listed
+     */
+    String text(List<Change> changes, StripTest strip, boolean all) {
+        head();
+        answers();
+        changes(changes);
+        movement();
+        limits(all);
+        weight();
+        Remarks.takenForGranted(page, file.assumptions());
+        Remarks.notAsked(page, job);
+        Remarks.careful(page, verdict, figures);
+        next(strip);
+        return page.toString();
+    }
+
+    private void head() {
+        Schedule schedule = job.schedule();
+        int out = schedule.outside().size();
+        int in = schedule.inside().size();
+        String plies =
+                schedule.board() == null
+                        ? plies(out) + ", no foam"
+                        : plies(out) + " out, " + (in == 0 ? "none" : in) + " in";
+        page.ends(
+                sentence(job.panel().name()),
+                figures.sizes(job.panel().width(), job.panel().length()) + ", " + plies);
+        page.blank();
+    }
+
+    private static String plies(int count) {
+        return count == 1 ? "1 ply" : count + " plies";
+    }
+
+    private void answers() {
+        answer("STIFF ENOUGH?", verdict.stiff(), Mode.Question.STIFF);
+        answer("STRONG ENOUGH?", verdict.strong(), Mode.Question.STRONG);
+        answer("UNMARKED?", verdict.unmarked(), Mode.Question.UNMARKED);
+        page.blank();
+    }
+
+    private void answer(String question, Answer answer, Mode.Question kind) {
+        Optional<Margin> governing =
+                verdict.governing(kind).filter(m -> Double.isFinite(m.multiplier()));
+        String lead = "  " + question + " ".repeat(16 - question.length());
+        boolean dents = kind == Mode.Question.UNMARKED && job.panel().laminate().isBare();
+        if (governing.isEmpty() && !dents) {
+            page.wrap(lead + " ".repeat(8), Remarks.nothingAsked(kind));
+            return;
+        }
+        String said = answer + ".";
+        String reason =
+                governing
+                        .map(margin -> reason(margin, answer))
+                        .orElse("There is no foam that a load could dent.");
+        page.wrap(lead + said + " ".repeat(Math.max(1, 8 - said.length())), 26, reason);
+    }
+
+    private String reason(Margin margin, Answer answer) {
+        return switch (margin.mode()) {
+            case FELT_STIFFNESS -> feltStiffness(margin, answer);
+            case SAG -> sag(margin);
+            case LASTING_MARK -> mark(margin);
+            default ->
+                    "First to go: "
+                            + figures.words(Rows.words(margin))
+                            + ", "
+                            + fits(margin)
+                            + "; "
+                            + Figures.fixed(margin.factor(), 1)
+                            + " is wanted."
+                            + (answer == Answer.BARELY
+                                    ? " The error of the method could turn it."
+                                    : "");
+        };
+    }
+
+    private static String fits(Margin margin) {
+        return margin.multiplier() <= 0
+                ? "before any load"
+                : "at " + Figures.times(margin.multiplier()) + " times the load";
+    }
+
+    private String feltStiffness(Margin margin, Answer answer) {
+        Movement movement = movementUnder(margin.loadCase());
+        String words =
+                "Its whole rim carried, a "
+                        + margin.loadCase()
+                        + " ("
+                        + figures.force(movement.force())
+                        + ") goes "
+                        + figures.movement(movement.total())
+                        + " in: "
+                        + figures.stiffness(margin.applied(), margin.allowable())
+                        + " "
+                        + figures.stiffnessName()
+                        + "; "
+                        + figures.stiffness(margin.allowable())
+                        + " is wanted.";
+        return answer == Answer.BARELY ? words + " Hand work could turn it." : words;
+    }
+
+    private String sag(Margin margin) {
+        return "Its whole rim carried, it moves "
+                + figures.movement(margin.applied())
+                + " under "
+                + Rows.called(margin.loadCase())
+                + "; "
+                + figures.movement(margin.allowable())
+                + " is allowed.";
+    }
+
+    private String mark(Margin margin) {
+        Movement movement = movementUnder(margin.loadCase());
+        return "A "
+                + margin.loadCase()
+                + " ("
+                + figures.force(movement.force())
+                + ") starts to mark it at "
+                + Figures.times(margin.multiplier())
+                + " times."
+                + (job.limits().marksAllowed() ? " Marks are allowed by the file." : "");
+    }
+
+    private Movement movementUnder(String load) {
+        return verdict.movements().stream()
+                .filter(m -> m.loadCase().equals(load))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private void changes(List<Change> changes) {
+        boolean clear = Remarks.clearly(verdict);
+        if (changes.isEmpty()) {
+            if (!verdict.holds()) {
+                page.line("No single change of ply or foam was found that would cure it.").blank();
+            }
+            return;
+        }
+        page.line(
+                clear
+                        ? "What you could leave out, one at a time, and it still holds"
+                        : verdict.holds()
+                                ? "What would make it a clear yes (one change at a time)"
+                                : "What would cure it (one change at a time, lightest first)");
+        Page.Table table =
+                new Page.Table("lrrl")
+                        .row("", figures.stiffnessName(), clear ? "saves" : "adds", "");
+        for (Change change : changes) {
+            table.row(
+                    figures.words(change.words()),
+                    change.verdict()
+                            .felt()
+                            .map(s -> figures.stiffness(s.nominal(), job.limits().feltStiffness()))
+                            .orElse("-"),
+                    figures.mass(Math.abs(change.addedMass())),
+                    Remarks.outcome(change.verdict()));
+        }
+        page.table(table);
+        if (!clear) {
+            page.paragraph(figures.words(Remarks.best(changes)));
+        }
+        page.blank();
+    }
+
+    private void movement() {
+        Movement movement = felt().orElse(verdict.movements().get(0));
+        double total = Math.abs(movement.total());
+        if (total == 0) {
+            return;
+        }
+        double sign = Math.signum(movement.total());
+        page.line(
+                "Where the "
+                        + figures.movement(total)
+                        + " under "
+                        + Rows.called(movement.loadCase())
+                        + (sign < 0 ? " (outward)" : "")
+                        + " comes from");
+        Page.Table table = new Page.Table("lrr");
+        part(table, "skins stretched and squeezed (bending)", sign * movement.bending(), total);
+        if (!job.panel().laminate().isBare()) {
+            part(table, "foam sliding between the skins (shear)", sign * movement.sliding(), total);
+        }
+        if (movement.force() != 0 && !job.panel().laminate().isBare()) {
+            part(table, "skin sinking into the foam under it", sign * movement.dent(), total);
+        }
+        page.table(table);
+        verdict.felt().filter(s -> movement.force() != 0).ifPresent(this::spread);
+        page.blank();
+    }
+
+    private void part(Page.Table table, String words, double part, double total) {
+        table.row(words, figures.movement(part), Figures.percent(part / total));
+    }
+
+    private void spread(Spread felt) {
+        page.paragraph(
+                "The theory is good to about "
+                        + Figures.percent(
+                                verdict.margins().stream()
+                                        .filter(m -> m.mode() == Mode.FELT_STIFFNESS)
+                                        .findFirst()
+                                        .map(Margin::methodError)
+                                        .orElse(0.0))
+                        + ". Hand work varies more: of ten panels laid from this file, eight would feel like "
+                        + figures.stiffness(felt.low())
+                        + " to "
+                        + figures.stiffness(felt.high())
+                        + " "
+                        + figures.stiffnessName()
+                        + ", one softer, one stiffer.");
+    }
+
+    private Optional<Movement> felt() {
+        return job.loads().stream()
+                .filter(load -> load.kind() == LoadCase.Kind.FELT)
+                .map(load -> movementUnder(load.name()))
+                .findFirst();
+    }
+
+    private void limits(boolean all) {
+        List<Margin> finite =
+                verdict.margins().stream().filter(m -> Double.isFinite(m.multiplier())).toList();
+        List<Margin> shown = new ArrayList<>();
+        for (Margin margin : finite) {
+            if (all || shown.size() < FEW || !margin.holds()) {
+                shown.add(margin);
+            }
+        }
+        page.line("What limits it");
+        Page.Table table = new Page.Table("lrrr").row("", "fails at", "wanted", "reserve");
+        for (Margin margin : shown) {
+            table.row(
+                    figures.words(Rows.words(margin)),
+                    Rows.failsAt(margin, figures),
+                    Rows.wanted(margin, figures),
+                    Figures.reserve(margin.reserve()));
+        }
+        page.table(table);
+        shown.stream()
+                .filter(margin -> !margin.remark().isEmpty())
+                .forEach(margin -> page.item(Rows.words(margin) + ": " + margin.remark()));
+        String rest =
+                shown.size() < finite.size() ? "; all " + finite.size() + " modes: --all" : "";
+        page.paragraph("(a reserve under 1.00 means: change something" + rest + ")").blank();
+    }
+
+    private void weight() {
+        double area = job.panel().area();
+        double each = job.panel().laminate().mass();
+        Schedule.Masses masses = job.schedule().masses();
+        List<String> parts = new ArrayList<>();
+        addPart(parts, "glass", masses.glass() * area);
+        addPart(parts, "resin in the cloth", masses.resin() * area);
+        addPart(parts, "plies of your own", masses.given() * area);
+        addPart(parts, "seal coat", masses.sealCoat() * area);
+        addPart(parts, "foam", masses.foam() * area);
+        page.wrap(
+                "Weight   ",
+                figures.mass(each * area)
+                        + " ("
+                        + figures.massPerArea(each)
+                        + "), before filler, paint and fittings: "
+                        + String.join(", ", parts)
+                        + " "
+                        + figures.massName());
+        page.line(
+                "Drums at "
+                        + Figures.decimals(verdict.frequency(), 0)
+                        + " Hz, its whole rim carried.");
+        page.blank();
+    }
+
+    private void addPart(List<String> parts, String name, double mass) {
+        if (mass > 0) {
+            parts.add(name + " " + figures.massNumber(mass));
+        }
+    }
+
+    private void next(StripTest strip) {
+        page.line("Next");
+        page.paragraph(
+                "Before cutting cloth, lay and bend one strip "
+                        + figures.size(strip.width())
+                        + " wide, "
+                        + figures.size(strip.span())
+                        + " between rests: "
+                        + figures.hung(strip.mass())
+                        + " hung from its middle should read "
+                        + figures.movement(strip.reading())
+                        + " ("
+                        + figures.movementNumber(strip.low())
+                        + " to "
+                        + figures.movementNumber(strip.high())
+                        + ").");
+        int variants = file.jobs().size() - 1;
+        if (variants > 0) {
+            page.line(
+                    "    coachskin compare "
+                            + fileName
+                            + "    its "
+                            + (variants == 1 ? "variant" : variants + " variants"));
+        }
+        Margin worst = verdict.governing();
+        page.line("    coachskin check " + fileName + " --why \"" + worst.mode().words() + "\"");
+    }
+
+    static String sentence(String words) {
+        return words.isEmpty()
+                ? words
+                : Character.toUpperCase(words.charAt(0)) + words.substring(1);
+    }
+}

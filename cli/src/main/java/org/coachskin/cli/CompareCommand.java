@@ -1,0 +1,64 @@
+package org.coachskin.cli;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+import org.coachskin.check.Job;
+import org.coachskin.cli.file.PanelFile;
+import org.coachskin.design.Comparison;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ParseResult;
+
+/** {@code coachskin compare}: variants side by side. */
+final class CompareCommand implements Subcommand {
+
+    @Override
+    public CommandSpec spec() {
+        return CommandSpec.create()
+                .addOption(Subcommand.flag("--json"))
+                .addOption(Subcommand.option("--units", "metric|us"))
+                .addPositional(Subcommand.arguments("a panel file, or several", "1", "*"));
+    }
+
+    @Override
+    public Outcome run(ParseResult given) {
+        Figures figures = Panels.units(given);
+        String[] names = Subcommand.argumentsOf(given);
+        Map<String, Job> jobs = names.length == 1 ? variants(names[0]) : panels(names);
+        Comparison comparison = Comparison.of(jobs);
+        String title =
+                names.length == 1 ? jobs.values().iterator().next().panel().name() : "Side by side";
+        boolean holds = comparison.columns().stream().allMatch(column -> column.verdict().holds());
+        String text =
+                given.hasMatchedOption("--json")
+                        ? Json.text(VerdictJson.compare(comparison))
+                        : new ComparePage(title, comparison, figures).text();
+        return Outcome.answer(holds ? Outcome.HOLDS : Outcome.DOES_NOT_HOLD, text);
+    }
+
+    private static Map<String, Job> variants(String name) {
+        Map<String, Job> jobs = Panels.read(name).jobs();
+        if (jobs.size() < 2) {
+            throw Panels.refused(
+                    name + " has no variants to compare.",
+                    """
+                    Add for example
+                    variants:
+                      thicker foam: {foam: {thickness: 18 mm}}
+                    or name two files or more.""");
+        }
+        return jobs;
+    }
+
+    private static Map<String, Job> panels(String... names) {
+        Map<String, Job> jobs = new LinkedHashMap<>();
+        for (String name : names) {
+            PanelFile file = Panels.read(name);
+            String column = file.name();
+            for (int copy = 2; jobs.containsKey(column); copy++) {
+                column = file.name() + " (" + copy + ")";
+            }
+            jobs.put(column, file.asDrawn());
+        }
+        return jobs;
+    }
+}

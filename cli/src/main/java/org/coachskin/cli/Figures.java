@@ -1,0 +1,238 @@
+package org.coachskin.cli;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
+import java.util.List;
+import java.util.Locale;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** SI to figures as a person reads them, rounded to what they are worth, in one of two systems. */
+enum Figures {
+    /** Millimetres, newtons, kilograms. */
+    METRIC,
+    /** Inches, pounds of force, pounds. */
+    US;
+
+    private static final double INCH = 0.0254;
+    private static final double POUND = 0.45359237;
+    private static final double POUND_FORCE = 4.4482216152605;
+    private static final double FOOT = 12 * INCH;
+    private static final double MILE = 1609.344;
+    private static final double OUNCE = POUND / 16;
+    private static final double YARD = 36 * INCH;
+
+    private static final Pattern MILLIMETRES = Pattern.compile("(\\d+(?:\\.\\d+)?) mm\\b");
+    private static final Pattern GRAMS = Pattern.compile("(\\d+(?:\\.\\d+)?) g( ply)");
+    private static final Pattern DENSITIES =
+            Pattern.compile("(\\d+) kg/m\\^3 instead of (\\d+)(?: kg/m\\^3)?");
+
+    private boolean metric() {
+        return this == METRIC;
+    }
+
+    /** A size, as a tape gives it. */
+    String size(double metres) {
+        return metric() ? decimals(1000 * metres, 1) + " mm" : decimals(metres / INCH, 2) + " in";
+    }
+
+    /** The thickness of a layer. */
+    String fineSize(double metres) {
+        return metric() ? decimals(1000 * metres, 2) + " mm" : decimals(metres / INCH, 4) + " in";
+    }
+
+    /** Several sizes with one unit. */
+    String list(List<Double> metres) {
+        List<String> sizes = metres.stream().map(this::size).toList();
+        String joined = String.join(", ", sizes);
+        String unit = metric() ? " mm" : " in";
+        return joined.replace(unit + ",", ",");
+    }
+
+    /** Two sizes with one unit. */
+    String sizes(double first, double second) {
+        return metric()
+                ? decimals(1000 * first, 0) + " x " + decimals(1000 * second, 0) + " mm"
+                : decimals(first / INCH, 1) + " x " + decimals(second / INCH, 1) + " in";
+    }
+
+    /** How far something moves. */
+    String movement(double metres) {
+        return movementNumber(metres) + (metric() ? " mm" : " in");
+    }
+
+    /** How far something moves, without the unit. */
+    String movementNumber(double metres) {
+        return metric() ? significant(1000 * metres, 2, 2) : significant(metres / INCH, 2, 3);
+    }
+
+    /** Felt stiffness with enough decimals to stand apart from {@code limit}. */
+    String stiffness(double value, double limit) {
+        double unit = stiffnessUnit();
+        String wanted = decimals(limit / unit, 1);
+        for (int places = 0; places < 3; places++) {
+            String shown = decimals(value / unit, places);
+            if (places == 2 || !shown.equals(wanted)) {
+                return shown;
+            }
+        }
+        return decimals(value / unit, 2);
+    }
+
+    /** Felt stiffness, without the unit. */
+    String stiffness(double value) {
+        return decimals(value / stiffnessUnit(), 0);
+    }
+
+    private double stiffnessUnit() {
+        return metric() ? 1000 : POUND_FORCE / INCH;
+    }
+
+    /** The unit of a felt stiffness. */
+    String stiffnessName() {
+        return metric() ? "N/mm" : "lbf/in";
+    }
+
+    /** Stiffness per mass, without the unit. */
+    String stiffnessPerMass(double value) {
+        return significant(value / stiffnessUnit() * (metric() ? 1 : POUND), 2, 1);
+    }
+
+    String force(double newtons) {
+        return metric()
+                ? significant(newtons, 3, 0) + " N"
+                : significant(newtons / POUND_FORCE, 2, 0) + " lbf";
+    }
+
+    String mass(double kilograms) {
+        return massNumber(kilograms) + " " + massName();
+    }
+
+    /** A weight that is hung up. */
+    String hung(double kilograms) {
+        return decimals(metric() ? kilograms : kilograms / POUND, 1) + " " + massName();
+    }
+
+    String massNumber(double kilograms) {
+        double value = metric() ? kilograms : kilograms / POUND;
+        return fixed(value, Math.abs(value) < 100 ? 2 : 0);
+    }
+
+    String massName() {
+        return metric() ? "kg" : "lb";
+    }
+
+    String massPerArea(double kilogramsPerSquareMetre) {
+        return metric()
+                ? fixed(kilogramsPerSquareMetre, 2) + " kg/m^2"
+                : fixed(kilogramsPerSquareMetre / POUND * FOOT * FOOT, 2) + " lb/ft^2";
+    }
+
+    /** Mass of cloth or seal coat over an area. */
+    String cloth(double kilogramsPerSquareMetre) {
+        return metric()
+                ? decimals(1000 * kilogramsPerSquareMetre, 0) + " g/m^2"
+                : decimals(kilogramsPerSquareMetre / OUNCE * YARD * YARD, 1) + " oz/yd^2";
+    }
+
+    String density(double kilogramsPerCubicMetre) {
+        return metric()
+                ? decimals(kilogramsPerCubicMetre, 0) + " kg/m^3"
+                : significant(kilogramsPerCubicMetre / POUND * FOOT * FOOT * FOOT, 3, 1)
+                        + " lb/ft^3";
+    }
+
+    /** A stress or a modulus. */
+    String stress(double pascals) {
+        double value = metric() ? pascals / 1e6 : pascals / (POUND_FORCE / (INCH * INCH));
+        return metric() && Math.abs(value) >= 1000
+                ? significant(value / 1000, 3, 2) + " GPa"
+                : significant(value, 3, 3) + (metric() ? " MPa" : " psi");
+    }
+
+    /** A force per width. */
+    String forcePerWidth(double newtonsPerMetre) {
+        return metric()
+                ? significant(newtonsPerMetre / 1000, 3, 2) + " N/mm"
+                : significant(newtonsPerMetre * INCH / POUND_FORCE, 3, 1) + " lbf/in";
+    }
+
+    String speed(double metresPerSecond) {
+        return metric()
+                ? decimals(3.6 * metresPerSecond, 0) + " km/h"
+                : decimals(3600 * metresPerSecond / MILE, 0) + " mph";
+    }
+
+    /** A temperature of the absolute scale. */
+    String temperature(double kelvin) {
+        return metric()
+                ? decimals(kelvin - 273.15, 0) + " degC"
+                : decimals((kelvin - 273.15) * 1.8 + 32, 0) + " degF";
+    }
+
+    /** Sizes, cloths and densities inside a sentence of the library. */
+    String words(String sentence) {
+        if (metric()) {
+            return sentence;
+        }
+        String sizes =
+                MILLIMETRES
+                        .matcher(sentence)
+                        .replaceAll(found -> size(number(found.group(1)) / 1000));
+        String cloths =
+                GRAMS.matcher(sizes)
+                        .replaceAll(found -> cloth(number(found.group(1)) / 1000) + found.group(2));
+        Matcher densities = DENSITIES.matcher(cloths);
+        return densities.replaceAll(
+                found ->
+                        density(number(found.group(1)))
+                                + " instead of "
+                                + density(number(found.group(2))));
+    }
+
+    private static double number(String text) {
+        return Double.parseDouble(text);
+    }
+
+    /** How many times a load fits. */
+    static String times(double multiplier) {
+        return multiplier > 999 ? "over 999" : fixed(multiplier, multiplier < 9.95 ? 1 : 0);
+    }
+
+    /** Allowable over applied. */
+    static String reserve(double reserve) {
+        if (reserve > 99) {
+            return "over 99";
+        }
+        // Rounding must not turn a limit that fails into one that holds.
+        return reserve < 1 && reserve > 0.995 ? "0.99" : fixed(reserve, 2);
+    }
+
+    static String percent(double share) {
+        double percent = 100 * share;
+        return percent > 0 && percent < 0.95 ? "<1 %" : decimals(percent, 0) + " %";
+    }
+
+    /** At most so many decimals, without zeros at the end. */
+    static String decimals(double value, int places) {
+        BigDecimal rounded = new BigDecimal(value).setScale(places, RoundingMode.HALF_UP);
+        BigDecimal bare = rounded.stripTrailingZeros();
+        return (bare.scale() < 0 ? bare.setScale(0) : bare).toPlainString();
+    }
+
+    static String fixed(double value, int places) {
+        return String.format(Locale.ROOT, "%." + places + "f", value);
+    }
+
+    /** So many significant digits, but no more than so many decimals. */
+    static String significant(double value, int digits, int most) {
+        if (value == 0 || !Double.isFinite(value)) {
+            return value == 0 ? "0" : "-";
+        }
+        BigDecimal rounded = new BigDecimal(value).round(new MathContext(digits));
+        int places = digits - (rounded.precision() - rounded.scale());
+        return rounded.setScale(Math.max(0, Math.min(most, places)), RoundingMode.HALF_UP)
+                .toPlainString();
+    }
+}

@@ -1,0 +1,248 @@
+package org.coachskin.cli;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+import java.util.function.Supplier;
+import org.coachskin.Source;
+import org.coachskin.laminate.LayUp;
+import org.coachskin.material.Cloth;
+import org.coachskin.material.Foam;
+import org.coachskin.material.MaterialLibrary;
+import org.coachskin.material.Resin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ParseResult;
+
+/** {@code coachskin materials}: the tables, with where each row comes from. */
+final class MaterialsCommand implements Subcommand {
+
+    private final MaterialLibrary library = MaterialLibrary.standard();
+
+    private final Map<String, Kind> kinds = new LinkedHashMap<>();
+
+    MaterialsCommand() {
+        kinds.put("cloth", new Kind(this::cloths, this::clothsJson));
+        kinds.put("resin", new Kind(this::resins, this::resinsJson));
+        kinds.put("foam", new Kind(this::foams, this::foamsJson));
+        kinds.put("method", new Kind(this::methods, this::methodsJson));
+    }
+
+    private record Kind(Function<Figures, String> text, Supplier<List<Object>> json) {}
+
+    @Override
+    public CommandSpec spec() {
+        return CommandSpec.create()
+                .addOption(Subcommand.flag("--json"))
+                .addOption(Subcommand.option("--units", "metric|us"))
+                .addPositional(Subcommand.arguments("cloth, resin, foam or method", "0", "1"));
+    }
+
+    @Override
+    public Outcome run(ParseResult given) {
+        List<String> wanted = List.of(Subcommand.argumentsOf(given));
+        for (String word : wanted) {
+            if (!kinds.containsKey(word)) {
+                String nearest = MaterialLibrary.nearest(word, List.copyOf(kinds.keySet()));
+                return Outcome.problem(
+                        Outcome.INPUT,
+                        "There is no table  "
+                                + word
+                                + "\n  Write   coachskin materials "
+                                + nearest
+                                + "     or one of cloth, resin, foam, method\n");
+            }
+        }
+        List<String> shown = wanted.isEmpty() ? List.copyOf(kinds.keySet()) : wanted;
+        if (given.hasMatchedOption("--json")) {
+            Map<String, Object> json = Json.answer("materials");
+            kinds.forEach(
+                    (name, kind) -> {
+                        if (shown.contains(name)) {
+                            json.put(name, kind.json.get());
+                        }
+                    });
+            return Outcome.answer(Outcome.HOLDS, Json.text(json));
+        }
+        Figures figures = Panels.units(given);
+        StringBuilder text = new StringBuilder();
+        kinds.forEach(
+                (name, kind) -> {
+                    if (shown.contains(name)) {
+                        text.append(text.isEmpty() ? "" : "\n").append(kind.text.apply(figures));
+                    }
+                });
+        return Outcome.answer(Outcome.HOLDS, text.toString());
+    }
+
+    private String cloths(Figures figures) {
+        Page.Table table =
+                new Page.Table("lrrrl").row("name", "dry mass", "warp", "+-", "sold in widths of");
+        Sources sources = new Sources();
+        for (Cloth cloth : library.cloths()) {
+            table.row(
+                    cloth.name(),
+                    figures.cloth(cloth.arealMass()),
+                    Figures.percent(cloth.warpShare()),
+                    Figures.percent(cloth.massSpread()),
+                    figures.list(cloth.widths()) + sources.mark(cloth.source()));
+        }
+        return new Page()
+                .line("Cloth")
+                .table(table)
+                .paragraph(
+                        "warp: share of the mass along the roll. +-: scatter of the mass, one standard "
+                                + "deviation. Carbon, aramid and cloths of your own: give them under  my cloths.")
+                .lines(sources)
+                .toString();
+    }
+
+    private String resins(Figures figures) {
+        Page.Table table =
+                new Page.Table("lrrrrrrl")
+                        .row(
+                                "name",
+                                "E",
+                                "strength",
+                                "breaks at",
+                                "density",
+                                "softens",
+                                "shrinks",
+                                "");
+        Sources sources = new Sources();
+        for (Resin resin : library.resins()) {
+            table.row(
+                    resin.name(),
+                    figures.stress(resin.e()),
+                    figures.stress(resin.tension().value()),
+                    Figures.decimals(100 * resin.failureStrain(), 1) + " %",
+                    figures.density(resin.density()),
+                    figures.temperature(resin.softening()),
+                    Figures.decimals(100 * resin.shrinkage(), 1) + " %",
+                    sources.mark(resin.source()).strip());
+        }
+        return new Page()
+                .line("Resin, cured")
+                .table(table)
+                .paragraph(
+                        "Polyester and vinyl ester hold styrene while wet, which dissolves XPS and EPS.")
+                .lines(sources)
+                .toString();
+    }
+
+    private String foams(Figures figures) {
+        Page.Table table =
+                new Page.Table("lrrrrrrrl")
+                        .row(
+                                "kind", "density", "E along", "through", "G", "shear", "crush",
+                                "tension", "");
+        Sources sources = new Sources();
+        for (Foam foam : library.foams()) {
+            table.row(
+                    foam.name(),
+                    figures.density(foam.density()).split(" ", -1)[0],
+                    bare(figures, foam.eInPlane()),
+                    bare(figures, foam.eThrough()),
+                    bare(figures, foam.g()),
+                    bare(figures, foam.shear().value()),
+                    bare(figures, foam.crush().value()),
+                    bare(figures, foam.tension().value()),
+                    sources.mark(foam.source()).strip());
+        }
+        return new Page()
+                .line(
+                        "Foam, density in "
+                                + (figures == Figures.METRIC
+                                        ? "kg/m^3, the rest in MPa"
+                                        : "lb/ft^3, the rest in psi"))
+                .table(table)
+                .paragraph(
+                        "E along the board and through its thickness, shear modulus G; mean strengths in shear, "
+                                + "crushing and tension. Another density is worked out from the nearest row.")
+                .lines(sources)
+                .toString();
+    }
+
+    private static String bare(Figures figures, double stress) {
+        return figures.stress(stress).split(" ", -1)[0];
+    }
+
+    private String methods(Figures figures) {
+        Page.Table table = new Page.Table("lrrrl").row("method", "glass", "+-", "voids", "");
+        Sources sources = new Sources();
+        for (LayUp layUp : LayUp.KNOWN) {
+            table.row(
+                    layUp.name(),
+                    Figures.percent(layUp.glassShare()),
+                    Figures.decimals(100 * layUp.spread(), 1) + " %",
+                    Figures.percent(layUp.voids()),
+                    sources.mark(layUp.source()).strip());
+        }
+        return new Page()
+                .line("Method of laying")
+                .table(table)
+                .paragraph(
+                        "glass: share of the cured ply by weight; +-: one standard deviation, in points of that "
+                                + "share. Mat takes 30 % whatever the method. A coupon of your own:  glass share: 52 %")
+                .lines(sources)
+                .toString();
+    }
+
+    private List<Object> clothsJson() {
+        List<Object> rows = new ArrayList<>();
+        for (Cloth cloth : library.cloths()) {
+            Map<String, Object> row = row(cloth.name(), cloth.source());
+            row.put("weave", cloth.weave().words());
+            row.put("fibre", cloth.fibre().name());
+            row.put("arealMass", cloth.arealMass());
+            row.put("arealMassSpread", cloth.massSpread());
+            row.put("warpShare", cloth.warpShare());
+            row.put("widths", cloth.widths());
+            rows.add(row);
+        }
+        return rows;
+    }
+
+    private List<Object> resinsJson() {
+        List<Object> rows = new ArrayList<>();
+        for (Resin resin : library.resins()) {
+            Map<String, Object> row = row(resin.name(), resin.source());
+            row.put("styrene", resin.kind().styrene());
+            row.put("e", resin.e());
+            row.put("eSpread", resin.modulusSpread());
+            row.put("nu", resin.nu());
+            row.put("density", resin.density());
+            row.put("tension", resin.tension().value());
+            row.put("failureStrain", resin.failureStrain());
+            row.put("expansion", resin.expansion());
+            row.put("softening", resin.softening());
+            row.put("shrinkage", resin.shrinkage());
+            rows.add(row);
+        }
+        return rows;
+    }
+
+    private List<Object> foamsJson() {
+        return new ArrayList<>(library.foams().stream().map(StackJson::foam).toList());
+    }
+
+    private List<Object> methodsJson() {
+        List<Object> rows = new ArrayList<>();
+        for (LayUp layUp : LayUp.KNOWN) {
+            Map<String, Object> row = row(layUp.name(), layUp.source());
+            row.put("glassShare", layUp.glassShare());
+            row.put("glassShareSpread", layUp.spread());
+            row.put("voids", layUp.voids());
+            rows.add(row);
+        }
+        return rows;
+    }
+
+    private static Map<String, Object> row(String name, Source source) {
+        Map<String, Object> row = new LinkedHashMap<>();
+        row.put("name", name);
+        row.put("source", Json.source(source));
+        return row;
+    }
+}

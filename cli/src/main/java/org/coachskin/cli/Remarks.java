@@ -1,0 +1,135 @@
+package org.coachskin.cli;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.coachskin.check.Answer;
+import org.coachskin.check.Job;
+import org.coachskin.check.Verdict;
+import org.coachskin.cli.file.PanelFile;
+import org.coachskin.design.Change;
+import org.coachskin.failure.Mode;
+import org.coachskin.panel.Load;
+import org.coachskin.panel.LoadCase;
+
+/** The sentences beside a verdict: what was assumed, what was not asked, what to beware of. */
+final class Remarks {
+
+    private Remarks() {}
+
+    /** Returns what to say where no load of the file bears on a question. */
+    static String nothingAsked(Mode.Question question) {
+        return switch (question) {
+            case STIFF -> "Not asked: add  palm  under loads.";
+            case STRONG -> "Not asked: no load of the file bears on it.";
+            case UNMARKED -> "Not asked: add  thumb  under loads.";
+        };
+    }
+
+    /** Returns in a few words what a change comes to. */
+    static String outcome(Verdict verdict) {
+        if (verdict.stiff() == Answer.NO) {
+            return "not stiff enough";
+        }
+        if (verdict.strong() == Answer.NO) {
+            return "not strong enough";
+        }
+        if (!verdict.holds()) {
+            return "still marks";
+        }
+        return clearly(verdict) ? "holds" : "barely";
+    }
+
+    static boolean clearly(Verdict verdict) {
+        boolean unmarked =
+                verdict.unmarked() == Answer.YES || verdict.job().limits().marksAllowed();
+        return verdict.stiff() == Answer.YES && verdict.strong() == Answer.YES && unmarked;
+    }
+
+    /** Returns which change is the best for its weight, and what to do where there is no room. */
+    static String best(List<Change> changes) {
+        Optional<Change> first = lightest(changes, "");
+        if (first.isEmpty()) {
+            return changes.stream().anyMatch(change -> change.verdict().holds())
+                    ? "None of these clears every limit by more than hand work varies; two together may. Write "
+                            + "them as variants and compare."
+                    : "None of these is enough alone; two together may be. Write them as variants and compare.";
+        }
+        String words = "Lightest that clears every limit: " + first.get().words() + ".";
+        if (first.get().words().contains("foam")) {
+            return lightest(changes, "ply")
+                    .map(ply -> words + " If there is no room: " + ply.words() + ".")
+                    .orElse(words);
+        }
+        return words;
+    }
+
+    private static Optional<Change> lightest(List<Change> changes, String word) {
+        return changes.stream()
+                .filter(change -> clearly(change.verdict()) && change.words().contains(word))
+                .findFirst();
+    }
+
+    static void takenForGranted(Page page, List<PanelFile.Assumption> assumptions) {
+        if (!assumptions.isEmpty()) {
+            page.line("Taken for granted");
+            page.paragraph(
+                    String.join(
+                                    "; ",
+                                    assumptions.stream().map(PanelFile.Assumption::words).toList())
+                            + ".");
+        }
+    }
+
+    static void notAsked(Page page, Job job) {
+        List<String> missing = new ArrayList<>();
+        if (!asks(job, LoadCase.Kind.FELT)) {
+            missing.add("a palm");
+        }
+        if (!asks(job, LoadCase.Kind.PERSON)) {
+            missing.add("a knee");
+        }
+        boolean wind = job.loads().stream().anyMatch(load -> load.name().contains("wind"));
+        if (!wind) {
+            missing.add("wind");
+        }
+        boolean heat =
+                job.loads().stream()
+                        .flatMap(load -> load.standing().stream())
+                        .anyMatch(Load.Heat.class::isInstance);
+        if (!heat) {
+            missing.add("a dark panel in the sun");
+        }
+        page.line("Not asked");
+        if (!missing.isEmpty()) {
+            page.paragraph(
+                    CheckPage.sentence(String.join(", ", missing))
+                            + "."
+                            + (wind ? "" : " Add for example  wind:\u00a0110 km/h  under loads."));
+        }
+        page.paragraph(
+                "Not worked out yet: hinges, latch and rubber seal, openings, snapping through of a crown, "
+                        + "softening in heat, creep, slamming, impact, fatigue.");
+        page.blank();
+    }
+
+    private static boolean asks(Job job, LoadCase.Kind kind) {
+        return job.loads().stream().anyMatch(load -> load.kind() == kind);
+    }
+
+    static void careful(Page page, Verdict verdict, Figures figures) {
+        page.line("Careful");
+        verdict.cautions().forEach(caution -> page.item(figures.words(caution)));
+        page.item(
+                "Unlatched, the air lifts it at about "
+                        + figures.speed(verdict.liftOffSpeed())
+                        + ". Fit a second catch.");
+        page.item("Hinges, latch and their screws are not checked here.");
+        page.item(
+                "Resin vapour, foam and glass dust, a pot of resin that heats up: mask, gloves, fresh air, "
+                        + "small batches.");
+        page.paragraph(
+                "No approval for road use or for protecting people. Local rules come first.");
+        page.blank();
+    }
+}

@@ -1,0 +1,66 @@
+package org.coachskin.cli;
+
+import java.util.Arrays;
+import java.util.Locale;
+import org.coachskin.check.Margin;
+import org.coachskin.failure.Mode;
+
+/** What a mode at its place is called on the page. */
+final class Rows {
+
+    private Rows() {}
+
+    /**
+     * Returns what happens and where, for example {@code outside skin crushed, under the thumb}.
+     */
+    static String words(Margin margin) {
+        String place = margin.place().words();
+        int comma = place.indexOf(',');
+        String subject = comma < 0 ? "" : place.substring(0, comma);
+        String rest = comma < 0 ? ", " + place : place.substring(comma);
+        Mode mode = margin.mode();
+        String what =
+                switch (mode) {
+                    case PLY_PULLED, PLY_CRUSHED, PLY_SHEARED -> subject + " " + mode.words();
+                    case WRINKLING -> subject + " wrinkling";
+                    case SAG -> mode.words() + " under " + called(margin.loadCase());
+                    default -> mode.words();
+                };
+        String words = what + rest;
+        String load =
+                margin.reversed() ? margin.loadCase() + " the other way round" : margin.loadCase();
+        return words.contains(load) ? words : words + " (" + load + ")";
+    }
+
+    /** Returns the load with its article. */
+    static String called(String load) {
+        return (load.equals("own weight") ? "its " : "the ") + load;
+    }
+
+    /** Returns whether every word of {@code wanted} stands in the name of the row. */
+    static boolean matches(Margin margin, String wanted) {
+        String words = lower(words(margin) + " " + margin.mode().theory());
+        return Arrays.stream(lower(wanted).split("[ ,]+", -1)).allMatch(words::contains);
+    }
+
+    private static String lower(String words) {
+        return words.strip().toLowerCase(Locale.ROOT);
+    }
+
+    /** Returns how often the load fits, or the felt stiffness. */
+    static String failsAt(Margin margin, Figures figures) {
+        if (margin.mode() == Mode.FELT_STIFFNESS) {
+            return figures.stiffness(margin.applied(), margin.allowable())
+                    + " "
+                    + figures.stiffnessName();
+        }
+        return Figures.times(margin.multiplier()) + " x";
+    }
+
+    /** Returns what is wanted, in the same terms. */
+    static String wanted(Margin margin, Figures figures) {
+        return margin.mode() == Mode.FELT_STIFFNESS
+                ? figures.stiffness(margin.allowable())
+                : Figures.fixed(margin.factor(), 1) + " x";
+    }
+}

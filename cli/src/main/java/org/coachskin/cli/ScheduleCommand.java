@@ -1,0 +1,28 @@
+package org.coachskin.cli;
+
+import org.coachskin.cli.file.PanelFile;
+import org.coachskin.laminate.Schedule;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ParseResult;
+
+/** {@code coachskin schedule}: what a stack and its plies give. */
+final class ScheduleCommand implements Subcommand {
+
+    @Override
+    public CommandSpec spec() {
+        return CommandSpec.create()
+                .addOption(Subcommand.flag("--json"))
+                .addOption(Subcommand.option("--units", "metric|us"))
+                .addPositional(Subcommand.arguments("a panel file", "1", "1"));
+    }
+
+    @Override
+    public Outcome run(ParseResult given) {
+        Figures figures = Panels.units(given);
+        PanelFile file = Panels.read(Subcommand.argumentsOf(given)[0]);
+        Schedule schedule = file.asDrawn().schedule();
+        SchedulePage page = new SchedulePage(file.name(), schedule, figures);
+        return Outcome.answer(
+                Outcome.HOLDS, given.hasMatchedOption("--json") ? page.json() : page.text());
+    }
+}

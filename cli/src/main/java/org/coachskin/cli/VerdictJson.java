@@ -1,0 +1,154 @@
+package org.coachskin.cli;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.coachskin.check.Job;
+import org.coachskin.check.Margin;
+import org.coachskin.check.Movement;
+import org.coachskin.check.Spread;
+import org.coachskin.check.Verdict;
+import org.coachskin.design.Change;
+import org.coachskin.design.Comparison;
+import org.coachskin.failure.Mode;
+import org.coachskin.laminate.PrimaryInput;
+import org.coachskin.prove.StripTest;
+
+/** A verdict as JSON; {@code results.schema.json} describes it. */
+final class VerdictJson {
+
+    private VerdictJson() {}
+
+    static Map<String, Object> check(Verdict verdict, List<Change> changes, StripTest strip) {
+        Map<String, Object> json = Json.answer("check");
+        json.putAll(verdict(verdict));
+        List<Object> rows = new ArrayList<>();
+        for (Change change : changes) {
+            Map<String, Object> row = new LinkedHashMap<>();
+            row.put("change", change.words());
+            row.put("addedMass", change.addedMass());
+            row.put("holds", change.verdict().holds());
+            row.put(
+                    "feltStiffness",
+                    change.verdict().felt().map(Spread::nominal).orElse(Double.NaN));
+            rows.add(row);
+        }
+        json.put(Remarks.clearly(verdict) ? "couldLeaveOut" : "wouldCure", rows);
+        Map<String, Object> test = new LinkedHashMap<>();
+        test.put("width", strip.width());
+        test.put("span", strip.span());
+        test.put("mass", strip.mass());
+        test.put("reading", strip.reading());
+        test.put("low", strip.low());
+        test.put("high", strip.high());
+        json.put("stripTest", test);
+        return json;
+    }
+
+    static Map<String, Object> compare(Comparison comparison) {
+        Map<String, Object> json = Json.answer("compare");
+        List<Object> columns = new ArrayList<>();
+        for (Comparison.Column column : comparison.columns()) {
+            Map<String, Object> row = new LinkedHashMap<>();
+            row.put("name", column.name());
+            row.put("stiffnessGainedPerMass", comparison.gainPerMass(column));
+            row.putAll(verdict(column.verdict()));
+            columns.add(row);
+        }
+        json.put("panels", columns);
+        json.put("handScatter", comparison.handScatter());
+        return json;
+    }
+
+    private static Map<String, Object> verdict(Verdict verdict) {
+        Job job = verdict.job();
+        Map<String, Object> json = new LinkedHashMap<>();
+        json.put("panel", job.panel().name());
+        json.put("width", job.panel().width());
+        json.put("length", job.panel().length());
+        json.put("support", "whole rim carried");
+        json.put("method", verdict.method());
+        json.put("holds", verdict.holds());
+        json.put("stiffEnough", verdict.stiff().name());
+        json.put("strongEnough", verdict.strong().name());
+        json.put("unmarked", verdict.unmarked().name());
+        json.put("marksAllowed", job.limits().marksAllowed());
+        json.put(
+                "modes",
+                new ArrayList<>(verdict.margins().stream().map(m -> mode(m, verdict)).toList()));
+        json.put(
+                "movements",
+                new ArrayList<>(verdict.movements().stream().map(VerdictJson::movement).toList()));
+        verdict.felt().ifPresent(felt -> json.put("feltStiffness", spread(felt)));
+        json.put("frequency", verdict.frequency());
+        json.put("liftOffSpeed", verdict.liftOffSpeed());
+        json.put("mass", job.panel().laminate().mass() * job.panel().area());
+        json.put("massPerArea", job.panel().laminate().mass());
+        json.put(
+                "order",
+                "layers from the inside to the outside; z outward from mid-height; x from left, y from front");
+        json.put("layers", StackJson.layers(job.panel().laminate()));
+        json.put("cautions", verdict.cautions());
+        return json;
+    }
+
+    private static Map<String, Object> mode(Margin margin, Verdict verdict) {
+        Map<String, Object> json = new LinkedHashMap<>();
+        json.put("mode", margin.mode().words());
+        json.put("theory", margin.mode().theory());
+        json.put("question", margin.mode().question().name());
+        json.put("load", margin.loadCase());
+        json.put("reversed", margin.reversed());
+        Map<String, Object> place = new LinkedHashMap<>();
+        place.put("words", margin.place().words());
+        place.put("x", margin.place().x());
+        place.put("y", margin.place().y());
+        place.put("z", margin.place().z());
+        json.put("place", place);
+        json.put("applied", margin.applied());
+        json.put("allowable", margin.allowable());
+        json.put("multiplier", margin.multiplier());
+        json.put("factor", margin.factor());
+        json.put("reserve", margin.reserve());
+        if (margin.mode() == Mode.FELT_STIFFNESS) {
+            verdict.felt()
+                    .ifPresent(
+                            felt -> {
+                                json.put("low", felt.low());
+                                json.put("high", felt.high());
+                            });
+        }
+        json.put("methodError", margin.methodError());
+        json.put("remark", margin.remark());
+        return json;
+    }
+
+    private static Map<String, Object> movement(Movement movement) {
+        Map<String, Object> json = new LinkedHashMap<>();
+        json.put("load", movement.loadCase());
+        json.put("force", movement.force());
+        json.put("total", movement.total());
+        json.put("bending", movement.bending());
+        json.put("sliding", movement.sliding());
+        json.put("dent", movement.dent());
+        json.put("firstOrder", movement.firstOrder());
+        return json;
+    }
+
+    private static Map<String, Object> spread(Spread felt) {
+        Map<String, Object> json = new LinkedHashMap<>();
+        json.put("nominal", felt.nominal());
+        json.put("low", felt.low());
+        json.put("high", felt.high());
+        Map<String, Object> shares = new LinkedHashMap<>();
+        for (PrimaryInput input : PrimaryInput.values()) {
+            Double share = felt.shares().get(input);
+            if (share != null) {
+                shares.put(input.words(), share);
+            }
+        }
+        json.put("sharesOfVariance", shares);
+        return json;
+    }
+}

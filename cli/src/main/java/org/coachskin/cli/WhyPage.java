@@ -1,0 +1,245 @@
+package org.coachskin.cli;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.coachskin.Source;
+import org.coachskin.check.Job;
+import org.coachskin.check.Limits;
+import org.coachskin.check.Margin;
+import org.coachskin.check.Movement;
+import org.coachskin.check.PanelCheck;
+import org.coachskin.check.Verdict;
+import org.coachskin.failure.Mode;
+import org.coachskin.failure.PlyCriterion;
+import org.coachskin.laminate.Laminate;
+import org.coachskin.laminate.Layer;
+import org.coachskin.laminate.Ply;
+import org.coachskin.material.Foam;
+import org.coachskin.material.Strength;
+
+/** What stands behind one row: formula, sources, numbers that went in, a second theory's answer. */
+final class WhyPage {
+
+    private static final List<PlyCriterion> CRITERIA =
+            List.of(
+                    new PlyCriterion.MaxStress(),
+                    new PlyCriterion.MaxStrain(),
+                    new PlyCriterion.TsaiHill(),
+                    new PlyCriterion.TsaiWu(-0.5));
+
+    private final Verdict verdict;
+    private final Figures figures;
+
+    WhyPage(Verdict verdict, Figures figures) {
+        this.verdict = verdict;
+        this.figures = figures;
+    }
+
+    /**
+     * Returns the page about the first row that holds all of these words.
+     *
+     * @throws Refused when no row does
+     */
+    String about(String words) {
+        Margin margin =
+                verdict.margins().stream()
+                        .filter(m -> Rows.matches(m, words))
+                        .findFirst()
+                        .orElseThrow(
+                                () ->
+                                        Panels.refused(
+                                                "No row of this panel is called  " + words,
+                                                "Write words of one of these:\n"
+                                                        + String.join(
+                                                                "\n",
+                                                                verdict.margins().stream()
+                                                                        .map(m -> m.mode().words())
+                                                                        .distinct()
+                                                                        .toList())));
+        String[] text = Texts.read("why/" + margin.mode() + ".txt").strip().split("\n\n", -1);
+        Page page = new Page();
+        page.wrap("", 2, CheckPage.sentence(figures.words(Rows.words(margin))));
+        page.line("  in the literature: " + margin.mode().theory()).blank();
+        page.line("Formula");
+        text[0].lines().forEach(line -> page.line("  " + line));
+        page.wrap("  From: ", 4, text[1]).blank();
+        page.line("This panel");
+        page.table(figuresOf(margin)).blank();
+        page.line("What went in").table(numbers(margin));
+        sources(margin).forEach(source -> page.wrap("  - ", source));
+        page.blank().line("A second answer");
+        secondAnswer(page, margin);
+        page.blank().line("Not covered").paragraph(text[2]);
+        return page.toString();
+    }
+
+    private Page.Table figuresOf(Margin margin) {
+        Page.Table table = new Page.Table("lrl");
+        table.row("load", margin.loadCase(), margin.reversed() ? "the other way round" : "");
+        table.row("applied", amount(margin, margin.applied()), "");
+        table.row(
+                margin.mode() == Mode.FELT_STIFFNESS ? "wanted" : "it takes",
+                amount(margin, margin.allowable()),
+                "");
+        if (margin.mode() != Mode.FELT_STIFFNESS) {
+            table.row("the load fits", Figures.times(margin.multiplier()) + " times", "");
+            table.row(
+                    "wanted",
+                    Figures.fixed(margin.factor(), 1) + " times",
+                    margin.mode().question() == Mode.Question.STRONG ? "factor of safety" : "");
+        }
+        table.row("reserve", Figures.reserve(margin.reserve()), "");
+        table.row("error of the theory", Figures.percent(margin.methodError()), "");
+        return table;
+    }
+
+    private String amount(Margin margin, double value) {
+        return switch (margin.mode()) {
+            case FELT_STIFFNESS ->
+                    figures.stiffness(value, margin.allowable()) + " " + figures.stiffnessName();
+            case SAG -> figures.movement(value);
+            case LASTING_MARK -> figures.force(value);
+            case CRUSHING -> value < 1e4 ? figures.force(value) : figures.stress(value);
+            case WRINKLING, CRIMPING -> figures.forcePerWidth(value);
+            default -> figures.stress(value);
+        };
+    }
+
+    /** Each different ply and the foam, with the constants that matter to the mode. */
+    private Page.Table numbers(Margin margin) {
+        Page.Table table = new Page.Table("lr");
+        Set<String> seen = new LinkedHashSet<>();
+        Laminate laminate = verdict.job().panel().laminate();
+        for (Layer layer : laminate.layers()) {
+            if (layer instanceof Layer.Laid laid && seen.add(laid.ply().name())) {
+                Ply ply = laid.ply();
+                table.row(ply.name() + ", cured", figures.fineSize(ply.thickness()));
+                table.row("  E along warp", figures.stress(ply.e1()));
+                table.row("  E along weft", figures.stress(ply.e2()));
+                table.row("  shear modulus", figures.stress(ply.g12()));
+            } else if (layer instanceof Layer.Core core && seen.add(core.foam().name())) {
+                Foam foam = core.foam();
+                table.row(
+                        "foam: " + foam.name() + ", " + figures.density(foam.density()),
+                        figures.size(core.thickness()));
+                table.row("  E through the thickness", figures.stress(foam.eThrough()));
+                table.row("  shear modulus", figures.stress(foam.g()));
+            }
+        }
+        strength(margin)
+                .forEach((name, strength) -> table.row(name, figures.stress(strength.value())));
+        return table;
+    }
+
+    private Map<String, Strength> strength(Margin margin) {
+        Map<String, Strength> found = new LinkedHashMap<>();
+        for (Layer layer : verdict.job().panel().laminate().layers()) {
+            if (layer instanceof Layer.Laid laid) {
+                switch (margin.mode()) {
+                    case PLY_PULLED ->
+                            put(found, "strength in tension", laid.ply().strength().tension1());
+                    case PLY_CRUSHED ->
+                            put(
+                                    found,
+                                    "strength in compression",
+                                    laid.ply().strength().compression1());
+                    case PLY_SHEARED ->
+                            put(found, "strength in shear", laid.ply().strength().shear12());
+                    default -> {}
+                }
+            } else if (layer instanceof Layer.Core core) {
+                switch (margin.mode()) {
+                    case CORE_SHEAR -> put(found, "foam's shear strength", core.foam().shear());
+                    case CORE_TENSION, BOND ->
+                            put(found, "foam's tensile strength", core.foam().tension());
+                    case CRUSHING, LASTING_MARK ->
+                            put(found, "foam's crushing strength", core.foam().crush());
+                    default -> {}
+                }
+            }
+        }
+        return found;
+    }
+
+    private static void put(Map<String, Strength> found, String name, Strength strength) {
+        String level = strength.level() == Strength.Level.MEAN ? " (mean)" : " (minimum)";
+        found.put(name + level, strength);
+    }
+
+    private List<String> sources(Margin margin) {
+        Map<String, String> lines = new LinkedHashMap<>();
+        for (Layer layer : verdict.job().panel().laminate().layers()) {
+            if (layer instanceof Layer.Laid laid) {
+                lines.put("ply: " + laid.ply().source(), "");
+            } else if (layer instanceof Layer.Core core) {
+                lines.put("foam: " + core.foam().source(), "");
+            }
+        }
+        strength(margin).values().forEach(s -> lines.put("strength: " + s.source(), ""));
+        Job job = verdict.job();
+        lines.put("glass share: " + job.schedule().layUp().source(), "");
+        if (job.schedule().board() != null) {
+            lines.put("seal coat: " + job.schedule().sealCoat().source(), "");
+        }
+        if (margin.mode().question() == Mode.Question.STRONG) {
+            Source factors = job.limits().factors().source();
+            lines.put("factor of safety: " + factors, "");
+        }
+        return new ArrayList<>(lines.keySet());
+    }
+
+    private void secondAnswer(Page page, Margin margin) {
+        switch (margin.mode()) {
+            case PLY_PULLED, PLY_CRUSHED, PLY_SHEARED -> otherCriteria(page);
+            case FELT_STIFFNESS, SAG -> {
+                Movement movement =
+                        verdict.movements().stream()
+                                .filter(m -> m.loadCase().equals(margin.loadCase()))
+                                .findFirst()
+                                .orElseThrow();
+                page.paragraph(
+                        "First-order theory, in which skins and foam turn together, gives "
+                                + figures.movement(Math.abs(movement.firstOrder()))
+                                + " in place of "
+                                + figures.movement(Math.abs(movement.total()))
+                                + ". It leaves out the dent and errs beside small patches.");
+            }
+            default -> page.paragraph("None for this mode.");
+        }
+    }
+
+    /** The weakest ply by each of the criteria, the one that governs first. */
+    private void otherCriteria(Page page) {
+        Page.Table table = new Page.Table("lr").row("weakest ply of all, by", "the load fits");
+        Job job = verdict.job();
+        for (PlyCriterion criterion : CRITERIA) {
+            Limits l = job.limits();
+            Limits limits =
+                    new Limits(
+                            l.feltStiffness(),
+                            l.spanShare(),
+                            l.lastingDent(),
+                            l.marksAllowed(),
+                            l.factors(),
+                            criterion);
+            Job other = new Job(job.panel(), job.schedule(), job.loads(), limits);
+            new PanelCheck()
+                    .check(other).margins().stream()
+                            .filter(
+                                    m ->
+                                            m.mode()
+                                                    .words()
+                                                    .matches(
+                                                            "pulled apart|crushed|sheared in its plane"))
+                            .mapToDouble(Margin::multiplier)
+                            .min()
+                            .ifPresent(
+                                    m -> table.row(criterion.words(), Figures.times(m) + " times"));
+        }
+        page.table(table);
+    }
+}
