@@ -8,10 +8,11 @@ final class ElasticityTables {
     private ElasticityTables() {}
 
     static List<PublishedTable> all() {
-        return List.of();
+        return List.of(
+                new PaganoFourPliesTest(), new PaganoThreePliesTest(), new PaganoSandwichTest());
     }
 
     static List<EvidenceSection> sections() {
-        return List.of();
+        return List.of(ElasticitySweepTest.section());
     }
 }
