@@ -8,7 +8,7 @@ import org.coachskin.laminate.Laminate;
  * M<sub>k</sub>(z) times w<sub>k</sub>.
  *
  * <p>Heights are from mid-height of the stack. Skins do not change in thickness; the foam of the
- * full layered theory does, with displacements linear plus a quadratic bubble.
+ * full layered theory does, with displacements linear plus a quadratic and a cubic bubble.
  */
 public abstract sealed class Kinematics {
 
@@ -159,13 +159,13 @@ public abstract sealed class Kinematics {
         private final int bubble;
 
         FullLayered(double bottom, double top, double outsideSkin, double insideSkin) {
-            super((outsideSkin > 0 ? 2 : 1) + (insideSkin > 0 ? 2 : 1) + 1, 3);
+            super((outsideSkin > 0 ? 2 : 1) + (insideSkin > 0 ? 2 : 1) + 2, 4);
             this.bottom = bottom;
             this.top = top;
             this.outsideSkin = outsideSkin;
             this.insideSkin = insideSkin;
             this.inside = outsideSkin > 0 ? 2 : 1;
-            this.bubble = inPlane - 1;
+            this.bubble = inPlane - 2;
         }
 
         /** Returns -1 at the inside face of the foam, 1 at its outside face. */
@@ -184,7 +184,12 @@ public abstract sealed class Kinematics {
                 n[inside] = 1;
                 n[inside + 1] = z - bottom + insideSkin / 2;
             } else {
-                spread(n, (1 + zeta) / 2, (1 - zeta) / 2, 1 - zeta * zeta);
+                spread(
+                        n,
+                        (1 + zeta) / 2,
+                        (1 - zeta) / 2,
+                        1 - zeta * zeta,
+                        zeta * (1 - zeta * zeta));
             }
         }
 
@@ -198,11 +203,12 @@ public abstract sealed class Kinematics {
             } else if (zeta < -1) {
                 dn[inside + 1] = 1;
             } else {
-                spread(dn, slope, -slope, -4 * zeta * slope);
+                spread(dn, slope, -slope, -4 * zeta * slope, (2 - 6 * zeta * zeta) * slope);
             }
         }
 
-        private void spread(double[] n, double outer, double inner, double quadratic) {
+        private void spread(
+                double[] n, double outer, double inner, double quadratic, double cubic) {
             n[0] = outer;
             if (outsideSkin > 0) {
                 n[1] = -outer * outsideSkin / 2;
@@ -212,6 +218,7 @@ public abstract sealed class Kinematics {
                 n[inside + 1] = inner * insideSkin / 2;
             }
             n[bubble] = quadratic;
+            n[bubble + 1] = cubic;
         }
 
         @Override
@@ -220,6 +227,7 @@ public abstract sealed class Kinematics {
             m[0] = (1 + zeta) / 2;
             m[1] = (1 - zeta) / 2;
             m[2] = 1 - zeta * zeta;
+            m[3] = zeta * (1 - zeta * zeta);
         }
 
         @Override
@@ -230,6 +238,7 @@ public abstract sealed class Kinematics {
             dm[0] = slope;
             dm[1] = -slope;
             dm[2] = foam ? -4 * zeta * slope : 0;
+            dm[3] = foam ? (2 - 6 * zeta * zeta) * slope : 0;
         }
     }
 }

@@ -109,14 +109,14 @@ final class SeriesResponse implements Response {
     @Override
     public double deflection(double x, double y) {
         double[] f = fields(x, y);
-        return theory == Theory.FULL_LAYERED && first - inPlane == 3
+        return theory == Theory.FULL_LAYERED && first - inPlane > 1
                 ? -(f[3 * inPlane] + f[3 * inPlane + 3]) / 2
                 : -f[3 * inPlane];
     }
 
     @Override
     public SectionState state(double x, double y) {
-        if (theory == Theory.FULL_LAYERED && first - inPlane == 3) {
+        if (theory == Theory.FULL_LAYERED && first - inPlane > 1) {
             throw new UnsupportedOperationException(
                     "each skin has a state of its own in full layered theory");
         }
