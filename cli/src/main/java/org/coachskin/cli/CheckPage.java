@@ -50,7 +50,7 @@ final class CheckPage {
         movement();
         limits(all);
         weight();
-        Remarks.takenForGranted(page, file.assumptions());
+        Remarks.takenForGranted(page, file.assumptions(), figures);
         Remarks.notAsked(page, job);
         Remarks.careful(page, verdict, figures);
         next(strip);
@@ -131,9 +131,9 @@ final class CheckPage {
                         + margin.loadCase()
                         + " ("
                         + figures.force(movement.force())
-                        + ") goes "
+                        + ") goes in by "
                         + figures.movement(movement.total())
-                        + " in: "
+                        + ": "
                         + figures.stiffness(margin.applied(), margin.allowable())
                         + " "
                         + figures.stiffnessName()
@@ -186,16 +186,20 @@ final class CheckPage {
                         : verdict.holds()
                                 ? "What would make it a clear yes (one change at a time)"
                                 : "What would cure it (one change at a time, lightest first)");
+        boolean stiffness = verdict.felt().isPresent() && verdict.strong() == Answer.YES;
         Page.Table table =
                 new Page.Table("lrrl")
-                        .row("", figures.stiffnessName(), clear ? "saves" : "adds", "");
+                        .row(
+                                "",
+                                stiffness ? figures.stiffnessName() : "reserve",
+                                clear ? "saves" : "adds",
+                                "");
         for (Change change : changes) {
             table.row(
                     figures.words(change.words()),
-                    change.verdict()
-                            .felt()
-                            .map(s -> figures.stiffness(s.nominal(), job.limits().feltStiffness()))
-                            .orElse("-"),
+                    stiffness
+                            ? felt(change.verdict())
+                            : Figures.reserve(change.verdict().governing().reserve()),
                     figures.mass(Math.abs(change.addedMass())),
                     Remarks.outcome(change.verdict()));
         }
@@ -204,6 +208,12 @@ final class CheckPage {
             page.paragraph(figures.words(Remarks.best(changes)));
         }
         page.blank();
+    }
+
+    private String felt(Verdict changed) {
+        return changed.felt()
+                .map(s -> figures.stiffness(s.nominal(), job.limits().feltStiffness()))
+                .orElse("-");
     }
 
     private void movement() {
@@ -221,11 +231,13 @@ final class CheckPage {
                         + (sign < 0 ? " (outward)" : "")
                         + " comes from");
         Page.Table table = new Page.Table("lrr");
-        part(table, "skins stretched and squeezed (bending)", sign * movement.bending(), total);
-        if (!job.panel().laminate().isBare()) {
+        boolean bare = job.panel().laminate().isBare();
+        String bending = (bare ? "cloth" : "skins") + " stretched and squeezed (bending)";
+        part(table, bending, sign * movement.bending(), total);
+        if (!bare) {
             part(table, "foam sliding between the skins (shear)", sign * movement.sliding(), total);
         }
-        if (movement.force() != 0 && !job.panel().laminate().isBare()) {
+        if (movement.force() != 0 && !bare) {
             part(table, "skin sinking into the foam under it", sign * movement.dent(), total);
         }
         page.table(table);

@@ -95,15 +95,12 @@ final class ComparePage {
                                 (c.verdict().job().schedule().masses().resin()
                                                 + c.verdict().job().schedule().masses().sealCoat())
                                         * area(c)));
-        if (block.stream().anyMatch(c -> Double.isFinite(comparison.gainPerMass(c)))) {
+        if (block.stream().anyMatch(c -> Double.isFinite(gain(c)))) {
             row(
                     table,
                     block,
                     figures.stiffnessName() + " gained per added " + figures.massName(),
-                    c ->
-                            Double.isFinite(comparison.gainPerMass(c))
-                                    ? figures.stiffnessPerMass(comparison.gainPerMass(c))
-                                    : "");
+                    c -> Double.isFinite(gain(c)) ? figures.stiffnessPerMass(gain(c)) : "");
         }
         return table;
     }
@@ -187,6 +184,12 @@ final class ComparePage {
         return answer.name().toLowerCase(Locale.ROOT);
     }
 
+    /** Stiffness gained per added mass; NaN for the first panel and for one that is no heavier. */
+    private double gain(Comparison.Column column) {
+        boolean heavier = column.mass() > comparison.columns().get(0).mass();
+        return heavier ? comparison.gainPerMass(column) : Double.NaN;
+    }
+
     private static double area(Comparison.Column column) {
         return column.verdict().job().panel().area();
     }
@@ -212,15 +215,14 @@ final class ComparePage {
     private void words() {
         List<Comparison.Column> columns = comparison.columns();
         Comparison.Column first = columns.get(0);
-        best(c -> comparison.gainPerMass(c) > 0, comparison::gainPerMass)
+        best(c -> gain(c) > 0, this::gain)
                 .ifPresent(
                         best ->
                                 page.paragraph(
                                         "Most stiffness for its added weight: "
                                                 + best.name()
                                                 + ", "
-                                                + figures.stiffnessPerMass(
-                                                        comparison.gainPerMass(best))
+                                                + figures.stiffnessPerMass(gain(best))
                                                 + " "
                                                 + figures.stiffnessName()
                                                 + " per "

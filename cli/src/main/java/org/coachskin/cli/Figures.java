@@ -24,7 +24,9 @@ enum Figures {
     private static final double YARD = 36 * INCH;
 
     private static final Pattern MILLIMETRES = Pattern.compile("(\\d+(?:\\.\\d+)?) mm\\b");
-    private static final Pattern GRAMS = Pattern.compile("(\\d+(?:\\.\\d+)?) g( ply)");
+    private static final Pattern CLOTHS =
+            Pattern.compile("(\\d+(?:\\.\\d+)?) g(?:/m\\^2)?( ply| on)");
+    private static final Pattern STIFFNESSES = Pattern.compile("(\\d+(?:\\.\\d+)?) N/mm");
     private static final Pattern DENSITIES =
             Pattern.compile("(\\d+) kg/m\\^3 instead of (\\d+)(?: kg/m\\^3)?");
 
@@ -62,9 +64,20 @@ enum Figures {
         return movementNumber(metres) + (metric() ? " mm" : " in");
     }
 
+    /** How far something moves either way, with one digit more. */
+    String fineMovement(double metres) {
+        return metric()
+                ? significant(1000 * Math.abs(metres), 3, 3) + " mm"
+                : significant(Math.abs(metres) / INCH, 3, 4) + " in";
+    }
+
     /** How far something moves, without the unit. */
     String movementNumber(double metres) {
-        return metric() ? significant(1000 * metres, 2, 2) : significant(metres / INCH, 2, 3);
+        double value = metric() ? 1000 * metres : metres / INCH;
+        double least = metric() ? 0.005 : 0.0005;
+        return value != 0 && Math.abs(value) < least
+                ? "<" + decimals(2 * least, 3)
+                : significant(value, 2, metric() ? 2 : 3);
     }
 
     /** Felt stiffness with enough decimals to stand apart from {@code limit}. */
@@ -181,9 +194,17 @@ enum Figures {
                         .matcher(sentence)
                         .replaceAll(found -> size(number(found.group(1)) / 1000));
         String cloths =
-                GRAMS.matcher(sizes)
+                CLOTHS.matcher(sizes)
                         .replaceAll(found -> cloth(number(found.group(1)) / 1000) + found.group(2));
-        Matcher densities = DENSITIES.matcher(cloths);
+        String stiffnesses =
+                STIFFNESSES
+                        .matcher(cloths)
+                        .replaceAll(
+                                found ->
+                                        stiffness(1000 * number(found.group(1)))
+                                                + " "
+                                                + stiffnessName());
+        Matcher densities = DENSITIES.matcher(stiffnesses);
         return densities.replaceAll(
                 found ->
                         density(number(found.group(1)))

@@ -74,6 +74,9 @@ public final class Main {
     }
 
     private static Outcome refused(Refused e, boolean json) {
+        if (!json && e.status() == Outcome.NO_ANSWER) {
+            return Outcome.problem(e.status(), Problems.noAnswer(e.file(), e.problems().get(0)));
+        }
         return json
                 ? Outcome.answer(e.status(), Problems.json(e.file(), e.problems()))
                 : Outcome.problem(e.status(), Problems.text(e.file(), e.problems()));

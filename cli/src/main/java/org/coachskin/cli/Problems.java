@@ -20,7 +20,7 @@ final class Problems {
      */
     static String text(String file, List<Problem> problems) {
         Page page = new Page();
-        boolean whole = problems.stream().allMatch(problem -> problem.place().equals(file));
+        boolean whole = problems.stream().allMatch(problem -> !problem.place().startsWith("line "));
         if (!file.isEmpty() && !whole) {
             int count = problems.size();
             page.line(
@@ -66,6 +66,14 @@ final class Problems {
         }
         json.put("problems", rows);
         return Json.text(json);
+    }
+
+    /** Returns the text of a question that has no answer, with where it stands. */
+    static String noAnswer(String file, Problem problem) {
+        String place = problem.place().startsWith("line ") ? file + ", " + problem.place() : file;
+        Page page = new Page().wrap("", 2, place + ": " + problem.what());
+        problem.fix().lines().forEach(line -> page.wrap("  " + leading(line), line));
+        return page.toString();
     }
 
     private static String leading(String line) {

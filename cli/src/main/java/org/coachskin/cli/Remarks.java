@@ -70,13 +70,16 @@ final class Remarks {
                 .findFirst();
     }
 
-    static void takenForGranted(Page page, List<PanelFile.Assumption> assumptions) {
+    static void takenForGranted(
+            Page page, List<PanelFile.Assumption> assumptions, Figures figures) {
         if (!assumptions.isEmpty()) {
             page.line("Taken for granted");
             page.paragraph(
                     String.join(
                                     "; ",
-                                    assumptions.stream().map(PanelFile.Assumption::words).toList())
+                                    assumptions.stream()
+                                            .map(assumption -> figures.words(assumption.words()))
+                                            .toList())
                             + ".");
         }
     }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.coachskin.check.Answer;
 import org.coachskin.check.Job;
 import org.coachskin.check.Margin;
 import org.coachskin.check.Movement;
@@ -70,9 +71,9 @@ final class VerdictJson {
         json.put("support", "whole rim carried");
         json.put("method", verdict.method());
         json.put("holds", verdict.holds());
-        json.put("stiffEnough", verdict.stiff().name());
-        json.put("strongEnough", verdict.strong().name());
-        json.put("unmarked", verdict.unmarked().name());
+        json.put("stiffEnough", answer(verdict, verdict.stiff(), Mode.Question.STIFF));
+        json.put("strongEnough", answer(verdict, verdict.strong(), Mode.Question.STRONG));
+        json.put("unmarked", answer(verdict, verdict.unmarked(), Mode.Question.UNMARKED));
         json.put("marksAllowed", job.limits().marksAllowed());
         json.put(
                 "modes",
@@ -91,6 +92,10 @@ final class VerdictJson {
         json.put("layers", StackJson.layers(job.panel().laminate()));
         json.put("cautions", verdict.cautions());
         return json;
+    }
+
+    private static String answer(Verdict verdict, Answer answer, Mode.Question question) {
+        return verdict.governing(question).isEmpty() ? "NOT ASKED" : answer.name();
     }
 
     private static Map<String, Object> mode(Margin margin, Verdict verdict) {

@@ -203,9 +203,9 @@ final class WhyPage {
                                 .orElseThrow();
                 page.paragraph(
                         "First-order theory, in which skins and foam turn together, gives "
-                                + figures.movement(Math.abs(movement.firstOrder()))
+                                + figures.fineMovement(movement.firstOrder())
                                 + " in place of "
-                                + figures.movement(Math.abs(movement.total()))
+                                + figures.fineMovement(movement.total())
                                 + ". It leaves out the dent and errs beside small patches.");
             }
             default -> page.paragraph("None for this mode.");

@@ -1,0 +1,96 @@
+package org.coachskin.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Locale;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/**
+ * Everything the command prints, kept as text beside this class. After a change that was meant, run
+ * with {@code -Dcoachskin.renew=true} and read the difference.
+ */
+class WholeOutputTest {
+
+    private static final Path KEPT = Path.of("src/test/resources/org/coachskin/cli/whole");
+
+    private static final String EXAMPLES = "../examples/panels/";
+
+    private static final String BAD = "src/test/resources/org/coachskin/cli/bad/";
+
+    @ParameterizedTest(name = "{0}")
+    @CsvSource(
+            quoteCharacter = '`',
+            value = {
+                "check-luggage-lid, check EXAMPLES/luggage-lid.yaml",
+                "check-too-light, check EXAMPLES/luggage-lid-too-light.yaml --all",
+                "check-last-ply-us, check EXAMPLES/last-ply.yaml --units us",
+                "check-bare, check EXAMPLES/bare-panel.yaml",
+                "check-outside-only, check EXAMPLES/outside-only.yaml",
+                "check-roof, check EXAMPLES/trailer-roof.yaml",
+                "compare-lid, compare EXAMPLES/luggage-lid.yaml",
+                "compare-last-ply, compare EXAMPLES/last-ply.yaml",
+                "compare-files, compare EXAMPLES/luggage-lid.yaml EXAMPLES/luggage-lid-too-light.yaml",
+                "why-stiff, check EXAMPLES/luggage-lid.yaml --why felt",
+                "why-crushed, check EXAMPLES/luggage-lid.yaml --why skin,crushed",
+                "why-sheared, check EXAMPLES/luggage-lid.yaml --why foam,sheared",
+                "why-unknown, check EXAMPLES/luggage-lid.yaml --why rust",
+                "schedule-lid, schedule EXAMPLES/luggage-lid.yaml",
+                "schedule-bare, schedule EXAMPLES/bare-panel.yaml",
+                "materials, materials",
+                "materials-us, materials cloth --units us",
+                "materials-unknown, materials clot",
+                "loads, loads",
+                "new-lid, new lid",
+                "new-unknown, new boat",
+                "help, --help",
+                "help-check, check --help",
+                "no-subcommand, chek",
+                "no-option, check x.yaml --al",
+                "no-file-named, check",
+                "no-such-file, check BAD/nowhere.yaml",
+                "no-such-file-json, check BAD/nowhere.yaml --json",
+                "a-folder, check BAD",
+                "too-many, check a b",
+                "no-units, check a --units imperial",
+                "bad-three, check BAD/three-mistakes.yaml",
+                "bad-hinges, check BAD/hinges.yaml",
+                "no-variants, compare EXAMPLES/bare-panel.yaml",
+            })
+    void printsWhatIsKept(String name, String line) throws IOException {
+        Locale before = Locale.getDefault();
+        Locale.setDefault(Locale.forLanguageTag("ar-EG-u-nu-arab"));
+        try {
+            String[] args =
+                    line.replace("EXAMPLES/", EXAMPLES)
+                            .replace("BAD/", BAD)
+                            .replace("BAD", BAD)
+                            .split(" ", -1);
+            Outcome outcome = Main.run(args);
+            String printed =
+                    "exit status "
+                            + outcome.status()
+                            + "\n"
+                            + (outcome.out().isEmpty() ? "" : "--- answer\n" + outcome.out())
+                            + (outcome.err().isEmpty() ? "" : "--- to put right\n" + outcome.err());
+            printed.lines().forEach(WholeOutputTest::fits);
+            Path kept = KEPT.resolve(name + ".txt");
+            if (Boolean.getBoolean("coachskin.renew")) {
+                Files.writeString(kept, printed);
+            }
+            assertEquals(Files.readString(kept), printed);
+        } finally {
+            Locale.setDefault(before);
+        }
+    }
+
+    /** A command line holds a path, which is as long as it is. */
+    private static void fits(String line) {
+        assertTrue(
+                line.length() <= Page.WIDTH || line.contains(".yaml") || line.contains("/"), line);
+    }
+}
