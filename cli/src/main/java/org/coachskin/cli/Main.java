@@ -2,7 +2,7 @@ package org.coachskin.cli;
 
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
-import java.io.PrintStream;
+import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
@@ -43,18 +43,28 @@ public final class Main {
     /** Runs the command and ends the JVM with its exit status. */
     public static void main(String[] args) {
         Outcome outcome = run(args);
-        // A reader that closes its end early, such as head, is no fault: PrintStream stays silent.
         print(FileDescriptor.err, outcome.err());
-        print(FileDescriptor.out, outcome.out());
-        System.exit(outcome.status());
+        boolean told = print(FileDescriptor.out, outcome.out());
+        System.exit(told ? outcome.status() : Outcome.NO_ANSWER);
     }
 
-    private static void print(FileDescriptor to, String text) {
-        if (!text.isEmpty()) {
-            PrintStream stream =
-                    new PrintStream(new FileOutputStream(to), false, StandardCharsets.UTF_8);
-            stream.print(text);
-            stream.flush();
+    /** Writes all of a text, and says whether that went well. */
+    private static boolean print(FileDescriptor to, String text) {
+        // The stream is the terminal's own and stays open.
+        FileOutputStream stream = new FileOutputStream(to);
+        try {
+            stream.write(text.getBytes(StandardCharsets.UTF_8));
+            return true;
+        } catch (IOException e) {
+            // A reader that closes its end early, such as head, has seen what it wanted.
+            String reason = String.valueOf(e.getMessage());
+            boolean closed = reason.contains("Broken pipe");
+            if (!closed && to == FileDescriptor.out) {
+                print(
+                        FileDescriptor.err,
+                        "coachskin: the answer cannot be written: " + reason + "\n");
+            }
+            return closed;
         }
     }
 

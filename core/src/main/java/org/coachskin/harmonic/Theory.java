@@ -6,7 +6,9 @@ public enum Theory {
     FIRST_ORDER("first-order shear theory"),
     /** Both skins turn together, the foam by itself. What the verdict uses. */
     LAYERED("layered theory (skins turn together, foam by itself)"),
-    /** Each skin is a plate of its own, the foam a solid between them, cubic through its thickness. */
+    /**
+     * Each skin is a plate of its own, the foam a solid between them, cubic through its thickness.
+     */
     FULL_LAYERED("full layered theory (each skin a plate, foam a solid)");
 
     private final String words;
