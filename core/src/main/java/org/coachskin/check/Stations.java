@@ -12,7 +12,7 @@ import org.coachskin.panel.Panel;
  */
 final class Stations {
 
-    private static final int GRID = 4;
+    private static final int GRID = 3;
 
     private Stations() {}
 

@@ -66,14 +66,17 @@ public final class Cures {
     private List<Change> judged(Verdict verdict, Map<String, Schedule> schedules) {
         Job job = verdict.job();
         double before = job.panel().laminate().mass();
-        List<Change> changes = new ArrayList<>();
-        schedules.forEach(
-                (words, schedule) -> {
-                    Job changed = job.withSchedule(schedule);
-                    double mass = (changed.panel().laminate().mass() - before) * job.panel().area();
-                    changes.add(new Change(words, check.check(changed), mass));
-                });
-        return changes;
+        // Each change stands by itself, so the order of work matters to none of them.
+        return schedules.entrySet().parallelStream()
+                .map(
+                        entry -> {
+                            Job changed = job.withSchedule(entry.getValue());
+                            double mass =
+                                    (changed.panel().laminate().mass() - before)
+                                            * job.panel().area();
+                            return new Change(entry.getKey(), check.check(changed), mass);
+                        })
+                .toList();
     }
 
     private Map<String, Schedule> stronger(Schedule schedule) {

@@ -1,6 +1,7 @@
 package org.coachskin.failure;
 
 import java.util.Optional;
+import org.apache.commons.math3.analysis.solvers.BrentSolver;
 import org.coachskin.laminate.Laminate;
 import org.coachskin.laminate.Layer;
 import org.coachskin.laminate.Patch;
@@ -48,8 +49,7 @@ public final class LastingDent {
             double covered = Math.min(Math.max(radius, inner), outer);
             load[i] = (covered * covered - inner * inner) / (outer * outer - inner * inner) / area;
         }
-        double[] w = solve(1, new double[NODES]);
-        elastic = w[0];
+        elastic = solve(1, 0)[0];
     }
 
     /**
@@ -81,20 +81,23 @@ public final class LastingDent {
     private static double matchedSpring(FoamBed bed, double d, Patch patch, FirstCrush first) {
         double radius = Math.sqrt(patch.area() / Math.PI);
         double wanted = first.pressure(1) * patch.area();
-        double low = StrictMath.log(bed.springs() * 1e-2);
-        double high = StrictMath.log(bed.springs() * 1e4);
-        for (int i = 0; i < 60; i++) {
-            double middle = (low + high) / 2;
-            if (onSprings(StrictMath.pow(d / StrictMath.exp(middle), 0.25), radius) < wanted) {
-                low = middle;
-            } else {
-                high = middle;
-            }
-            if (wanted >= 1) {
-                return bed.springs();
-            }
+        double soft = StrictMath.log(bed.springs());
+        double hard = soft + StrictMath.log(1e4);
+        if (wanted <= onSprings(StrictMath.pow(d / bed.springs(), 0.25), radius)
+                || wanted >= onSprings(StrictMath.pow(d / StrictMath.exp(hard), 0.25), radius)) {
+            return bed.springs();
         }
-        return Math.max(StrictMath.exp(low), bed.springs());
+        return StrictMath.exp(
+                new BrentSolver(1e-6)
+                        .solve(
+                                60,
+                                x ->
+                                        onSprings(
+                                                        StrictMath.pow(d / StrictMath.exp(x), 0.25),
+                                                        radius)
+                                                - wanted,
+                                soft,
+                                hard));
     }
 
     /**
@@ -104,7 +107,7 @@ public final class LastingDent {
     private static double onSprings(double length, double radius) {
         double x = radius / length;
         double sum = 0;
-        double step = Math.min(0.02, 0.15 / x);
+        double step = Math.min(0.05, 0.25 / x);
         for (double k = step / 2; k < 12; k += step) {
             sum +=
                     x
@@ -140,15 +143,15 @@ public final class LastingDent {
     }
 
     /**
-     * Deflection under {@code force} with {@code plastic} deflection of the bed that no longer
-     * pushes back.
+     * Deflection under {@code force} where the first {@code crushed} rings push back with the
+     * crushing strength.
      */
-    private double[] solve(double force, double[] plastic) {
+    private double[] solve(double force, int crushed) {
         double[] a = plate.clone();
         double[] x = new double[NODES];
         for (int i = 0; i < NODES; i++) {
-            a[5 * i + 2] += spring;
-            x[i] = force * load[i] + spring * plastic[i];
+            a[5 * i + 2] += i < crushed ? 0 : spring;
+            x[i] = force * load[i] - (i < crushed ? crush : 0);
         }
         // Elimination of five diagonals; diagonally safe without exchange of rows, spring and plate
         // are both positive.
@@ -179,20 +182,15 @@ public final class LastingDent {
         if (force <= start) {
             return 0;
         }
-        // Rings that crush, from the middle outward: find how many, each at the crushing strength.
-        double[] plastic = new double[NODES];
-        double[] w = solve(force, plastic);
-        for (int round = 0; round < 400; round++) {
-            double change = 0;
-            for (int i = 0; i < NODES; i++) {
-                double beyond = Math.max(0, w[i] - crush / spring);
-                change = Math.max(change, Math.abs(beyond - plastic[i]));
-                plastic[i] = beyond;
+        // Rings crush from the middle outward: add rings until none beyond them is pressed too
+        // hard.
+        int crushed = 0;
+        double[] w = solve(force, 0);
+        while (crushed < NODES && w[crushed] * spring > crush) {
+            while (crushed < NODES && w[crushed] * spring > crush) {
+                crushed++;
             }
-            w = solve(force, plastic);
-            if (change < 1e-9 * w[0]) {
-                break;
-            }
+            w = solve(force, crushed);
         }
         return Math.max(0, w[0] - elastic * force);
     }
@@ -205,12 +203,19 @@ public final class LastingDent {
             low = high;
             high *= 2;
         }
-        for (int i = 0; i < 40 && high - low > 1e-3 * high; i++) {
-            double middle = (low + high) / 2;
-            if (depth(middle) < depth) {
-                low = middle;
+        // Chords, and every third step the middle, never outside the bracket.
+        double below = depth(low) - depth;
+        double above = depth(high) - depth;
+        for (int i = 0; i < 60 && high - low > 1e-3 * high; i++) {
+            double chord = (low * above - high * below) / (above - below);
+            double next = i % 3 == 2 ? (low + high) / 2 : chord;
+            double value = depth(next) - depth;
+            if (value < 0) {
+                low = next;
+                below = value;
             } else {
-                high = middle;
+                high = next;
+                above = value;
             }
         }
         return (low + high) / 2;

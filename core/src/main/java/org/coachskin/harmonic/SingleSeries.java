@@ -25,14 +25,15 @@ import org.jspecify.annotations.Nullable;
  */
 public final class SingleSeries {
 
-    /** A term below this share of the sum so far ends the sum. */
-    private static final double SMALL = 1e-10;
+    /** Terms below this share of the sum so far end a sum that is to be as good as it can be. */
+    public static final double EXACT = 1e-10;
 
     /** No sum is longer; reached only within a corner disc of a patch. */
     private static final int LONGEST = 4000;
 
     private final WaveSystem system;
     private final boolean bow;
+    private final double small;
     private final double a;
     private final double b;
     private final int n;
@@ -46,12 +47,14 @@ public final class SingleSeries {
      * @param a side along the series [m]
      * @param b side along which the solution is exact [m]
      * @param bow whether the load is the stack's free bow; else a pressure outward
+     * @param small terms below this share of the sum so far end it
      */
-    public SingleSeries(WaveSystem system, double a, double b, boolean bow) {
+    public SingleSeries(WaveSystem system, double a, double b, boolean bow, double small) {
         this.system = system;
         this.a = a;
         this.b = b;
         this.bow = bow;
+        this.small = small;
         this.n = system.size;
     }
 
@@ -105,7 +108,7 @@ public final class SingleSeries {
             profile(mode(m), y1, y2, y, s, ds);
             double sin = StrictMath.sin(alpha * x);
             double cos = StrictMath.cos(alpha * x);
-            boolean small = true;
+            boolean done = true;
             for (int i = 0; i < n; i++) {
                 boolean alongX = i < system.second;
                 double value = alongX ? cos : sin;
@@ -116,9 +119,9 @@ public final class SingleSeries {
                 boolean value1 = quiet(size, 3 * i, q * s[i]);
                 boolean slope1 = quiet(size, 3 * i + 1, q * s[i] * alpha);
                 boolean slope2 = quiet(size, 3 * i + 2, q * ds[i]);
-                small = small && value1 && slope1 && slope2;
+                done = done && value1 && slope1 && slope2;
             }
-            quiet = small ? quiet + 1 : 0;
+            quiet = done ? quiet + 1 : 0;
         }
         if (y > y1 && y < y2) {
             addStrip(x1, x2, x, sum);
@@ -134,10 +137,10 @@ public final class SingleSeries {
         }
     }
 
-    private static boolean quiet(double[] size, int at, double term) {
+    private boolean quiet(double[] size, int at, double term) {
         double magnitude = Math.abs(term);
         size[at] += magnitude;
-        return magnitude <= SMALL * size[at];
+        return magnitude <= small * size[at];
     }
 
     private Mode mode(int m) {

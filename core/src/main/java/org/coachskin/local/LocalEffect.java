@@ -22,6 +22,9 @@ public final class LocalEffect {
 
     private static final double MARGIN = 0.2;
 
+    /** The effect is asked for to a thousandth; its series may stop well below that. */
+    private static final double SMALL = 1e-6;
+
     private static final double THICKNESSES = 16;
 
     private final Laminate laminate;
@@ -62,10 +65,10 @@ public final class LocalEffect {
 
         Side(Theory theory) {
             system = WaveSystem.of(theory, laminate, 0, 0, false);
-            alongX = new SingleSeries(system, side, side, false);
+            alongX = new SingleSeries(system, side, side, false, SMALL);
             alongY =
                     new SingleSeries(
-                            WaveSystem.of(theory, laminate, 0, 0, true), side, side, false);
+                            WaveSystem.of(theory, laminate, 0, 0, true), side, side, false, SMALL);
         }
 
         /** Fields with value, x- and y-derivative, in the order of WaveSystem. */

@@ -16,8 +16,11 @@ final class PanelSeries {
         boolean isBow = !bow.equals(Triple.ZERO);
         double a = panel.width();
         double b = panel.length();
-        alongX = new SingleSeries(system(theory, panel, bow, false), a, b, isBow);
-        alongY = new SingleSeries(system(theory, panel, bow, true), b, a, isBow);
+        alongX =
+                new SingleSeries(
+                        system(theory, panel, bow, false), a, b, isBow, SingleSeries.EXACT);
+        alongY =
+                new SingleSeries(system(theory, panel, bow, true), b, a, isBow, SingleSeries.EXACT);
     }
 
     private static WaveSystem system(Theory theory, Panel panel, Triple bow, boolean exchanged) {
