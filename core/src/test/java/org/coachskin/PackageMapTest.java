@@ -30,8 +30,8 @@ class PackageMapTest {
         map.put("units", List.of());
         map.put("material", List.of("units"));
         map.put("laminate", List.of("material"));
-        map.put("harmonic", List.of("laminate"));
-        map.put("local", List.of("laminate", "harmonic"));
+        map.put("harmonic", List.of("material", "laminate"));
+        map.put("local", List.of("material", "laminate", "harmonic"));
         map.put("failure", List.of("material", "laminate"));
         map.put("panel", List.of("laminate"));
         map.put("analysis", List.of("laminate", "panel"));

@@ -8,7 +8,6 @@ import java.util.Optional;
 import org.coachskin.analysis.Analysis;
 import org.coachskin.analysis.Response;
 import org.coachskin.failure.Mode;
-import org.coachskin.harmonic.Theory;
 import org.coachskin.laminate.PrimaryInput;
 import org.coachskin.panel.Load;
 import org.coachskin.panel.LoadCase;
@@ -162,7 +161,7 @@ public final class PanelCheck {
         double force = check.presses().isEmpty() ? 0 : check.presses().get(0).force();
         double sliding = sliding(job, load, at, layered);
         double firstOrder =
-                new SeriesAnalysis(Theory.FIRST_ORDER)
+                SeriesAnalysis.firstOrder()
                         .statics(job.panel(), load.loads())
                         .deflection(at.x(), at.y());
         return new Movement(

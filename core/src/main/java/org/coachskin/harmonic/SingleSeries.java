@@ -8,6 +8,7 @@ import org.apache.commons.math3.linear.DecompositionSolver;
 import org.apache.commons.math3.linear.EigenDecomposition;
 import org.apache.commons.math3.linear.LUDecomposition;
 import org.apache.commons.math3.linear.RealMatrix;
+import org.apache.commons.math3.linear.SingularMatrixException;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -27,6 +28,12 @@ public final class SingleSeries {
 
     /** Terms below this share of the sum so far end a sum that is to be as good as it can be. */
     public static final double EXACT = 1e-10;
+
+    /**
+     * Relative change of the diagonal that sets repeated eigenvalues apart; the answers change as
+     * little.
+     */
+    private static final double APART = 1e-10;
 
     /** No sum is longer; reached only within a corner disc of a patch. */
     private static final int LONGEST = 4000;
@@ -184,6 +191,20 @@ public final class SingleSeries {
             }
             load[i][0] = rhs[i] * scale[i];
         }
+        try {
+            return solve(alpha, pm, rm, load, scale);
+        } catch (SingularMatrixException e) {
+            // An isotropic stack has exactly repeated eigenvalues that share a vector: set them
+            // apart a little.
+            for (int i = 0; i < n; i++) {
+                pm[i][i] *= 1 + APART * (i + 1);
+            }
+            return solve(alpha, pm, rm, load, scale);
+        }
+    }
+
+    private Mode solve(
+            double alpha, double[][] pm, double[][] rm, double[][] load, double[] scale) {
         // Of P^-1 R rather than R^-1 P: the slowly falling modes, which matter, are then its
         // largest.
         DecompositionSolver lu =

@@ -45,6 +45,11 @@ public final class SeriesAnalysis implements Analysis {
         this(Theory.LAYERED);
     }
 
+    /** Returns the analysis in first-order theory, which published tables use. */
+    public static SeriesAnalysis firstOrder() {
+        return new SeriesAnalysis(Theory.FIRST_ORDER);
+    }
+
     /** Creates the analysis in a theory of one's choice. */
     public SeriesAnalysis(Theory theory) {
         this.theory = theory;

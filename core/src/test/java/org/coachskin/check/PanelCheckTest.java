@@ -1,0 +1,144 @@
+package org.coachskin.check;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.Collections;
+import java.util.List;
+import org.coachskin.design.Change;
+import org.coachskin.design.Cures;
+import org.coachskin.failure.Mode;
+import org.coachskin.laminate.LayUp;
+import org.coachskin.laminate.Schedule;
+import org.coachskin.material.Foam;
+import org.coachskin.material.MaterialLibrary;
+import org.coachskin.panel.Crown;
+import org.coachskin.panel.EverydayLoads;
+import org.coachskin.panel.LoadCase;
+import org.coachskin.panel.Support;
+import org.coachskin.prove.StripTest;
+import org.junit.jupiter.api.Test;
+
+class PanelCheckTest {
+
+    private static final MaterialLibrary TABLES = MaterialLibrary.standard();
+
+    private static Schedule schedule(int outside, double foam, int inside) {
+        Schedule.Item ply =
+                new Schedule.Wet(TABLES.cloth("twill glass 300 g/m^2").orElseThrow(), 0);
+        return new Schedule(
+                Collections.nCopies(outside, ply),
+                Collections.nCopies(inside, ply),
+                new Schedule.Board(
+                        TABLES.foam(Foam.Kind.POLYURETHANE, 64).orElseThrow(), foam, 0.7e-3),
+                TABLES.resin("epoxy").orElseThrow(),
+                LayUp.USUAL,
+                Schedule.SealCoatMass.USUAL,
+                false);
+    }
+
+    private static Job lid(Schedule schedule) {
+        List<LoadCase> loads =
+                List.of(
+                        EverydayLoads.named("palm").orElseThrow().at(0.45, 0.3),
+                        EverydayLoads.named("thumb").orElseThrow().at(0.45, 0.3));
+        return Job.of(
+                "lid",
+                0.9,
+                0.6,
+                Crown.FLAT,
+                new Support.WholeRim(),
+                schedule,
+                loads,
+                Limits.STANDARD);
+    }
+
+    @Test
+    void thePartsOfTheMovementAddUp() {
+        Verdict verdict = new PanelCheck().check(lid(schedule(2, 0.012, 1)));
+        Movement palm = verdict.movements().get(0);
+        assertEquals(palm.total(), palm.bending() + palm.sliding() + palm.dent(), 1e-12);
+        assertTrue(palm.bending() > 0 && palm.sliding() > 0 && palm.dent() > 0, palm.toString());
+        assertEquals(250 / palm.total(), palm.stiffness(), 1e-6);
+    }
+
+    @Test
+    void aLidThatHoldsSaysYesAndAFlimsyOneNo() {
+        Verdict good = new PanelCheck().check(lid(schedule(2, 0.012, 1)));
+        assertEquals(Answer.YES, good.stiff());
+        assertEquals(Answer.YES, good.strong());
+        assertEquals(Answer.YES, good.unmarked());
+        assertTrue(good.holds());
+        Verdict flimsy = new PanelCheck().check(lid(schedule(1, 0.006, 1)));
+        assertEquals(Answer.NO, flimsy.stiff());
+        assertFalse(flimsy.holds());
+    }
+
+    @Test
+    void scatterThatStraddlesTheLimitMakesItBarely() {
+        Job job = lid(schedule(2, 0.012, 1));
+        double k = new PanelCheck().check(job).felt().orElseThrow().nominal();
+        Limits close =
+                new Limits(
+                        0.98 * k,
+                        0.01,
+                        1e-4,
+                        false,
+                        job.limits().factors(),
+                        job.limits().criterion());
+        Job near = new Job(job.panel(), job.schedule(), job.loads(), close);
+        Verdict verdict = new PanelCheck().check(near);
+        assertEquals(Answer.BARELY, verdict.stiff());
+        assertTrue(verdict.holds());
+    }
+
+    @Test
+    void everyModeIsNamedWithItsLoadAndItsPlace() {
+        Verdict verdict = new PanelCheck().check(lid(schedule(2, 0.012, 1)));
+        for (Mode mode :
+                List.of(
+                        Mode.FELT_STIFFNESS,
+                        Mode.CORE_SHEAR,
+                        Mode.WRINKLING,
+                        Mode.CRUSHING,
+                        Mode.LASTING_MARK)) {
+            Margin margin =
+                    verdict.margins().stream()
+                            .filter(m -> m.mode() == mode)
+                            .findFirst()
+                            .orElseThrow();
+            assertFalse(margin.place().words().isBlank(), mode.words());
+            assertTrue(margin.reserve() > 0, mode.words());
+        }
+    }
+
+    @Test
+    void aCureThatIsSaidToHoldHolds() {
+        Verdict flimsy = new PanelCheck().check(lid(schedule(1, 0.010, 1)));
+        List<Change> cures = new Cures(TABLES).toCure(flimsy);
+        assertFalse(cures.isEmpty());
+        boolean held = true;
+        for (Change cure : cures) {
+            assertTrue(cure.addedMass() > 0, cure.words());
+            // Those that hold stand first.
+            assertTrue(held || !cure.verdict().holds(), cure.words());
+            held = cure.verdict().holds();
+        }
+    }
+
+    @Test
+    void theSameQuestionHasTheSameAnswerToTheLastBit() {
+        Verdict once = new PanelCheck().check(lid(schedule(2, 0.012, 1)));
+        Verdict again = new PanelCheck().check(lid(schedule(2, 0.012, 1)));
+        assertEquals(once.margins(), again.margins());
+        assertEquals(once.movements(), again.movements());
+    }
+
+    @Test
+    void aStripReadsMoreUnderMoreMassAndTheRangeHoldsTheReading() {
+        StripTest strip = StripTest.of(schedule(2, 0.012, 1));
+        assertTrue(strip.low() < strip.reading() && strip.reading() < strip.high());
+        assertTrue(strip.reading() > 0.001 && strip.reading() < 0.010, strip.toString());
+    }
+}

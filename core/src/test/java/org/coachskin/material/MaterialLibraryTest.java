@@ -1,0 +1,60 @@
+package org.coachskin.material;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import org.junit.jupiter.api.Test;
+
+class MaterialLibraryTest {
+
+    private static final MaterialLibrary TABLES = MaterialLibrary.standard();
+
+    @Test
+    void everyRowHasASource() {
+        TABLES.cloths()
+                .forEach(cloth -> assertFalse(cloth.source().work().isBlank(), cloth.name()));
+        TABLES.resins()
+                .forEach(resin -> assertFalse(resin.source().work().isBlank(), resin.name()));
+        TABLES.foams().forEach(foam -> assertFalse(foam.source().work().isBlank(), foam.name()));
+    }
+
+    @Test
+    void clothIsFoundWhateverItsCaseAndSpacing() {
+        assertTrue(TABLES.cloth("Twill  glass 300 G/m^2").isPresent());
+        assertEquals("twill glass 300 g/m^2", TABLES.nearestCloth("twil glass 300 g/m^2"));
+    }
+
+    @Test
+    void theDensityLawMeetsTheUrethaneTable() {
+        Foam middle = TABLES.foam(Foam.Kind.POLYURETHANE, 64).orElseThrow();
+        for (Foam row : TABLES.foams()) {
+            if (row.kind() == Foam.Kind.POLYURETHANE) {
+                Foam moved = FoamLaw.atDensity(middle, row.density());
+                assertEquals(
+                        row.eThrough(),
+                        moved.eThrough(),
+                        0.15 * row.eThrough(),
+                        "E at " + row.density());
+                assertEquals(row.g(), moved.g(), 0.15 * row.g(), "G at " + row.density());
+                assertEquals(
+                        row.crush().value(),
+                        moved.crush().value(),
+                        0.15 * row.crush().value(),
+                        "crush at " + row.density());
+                assertEquals(
+                        row.shear().value(),
+                        moved.shear().value(),
+                        0.15 * row.shear().value(),
+                        "shear at " + row.density());
+            }
+        }
+    }
+
+    @Test
+    void aRowOfTheTableComesBackAsItStands() {
+        Foam foam = TABLES.foam(Foam.Kind.POLYURETHANE, 96).orElseThrow();
+        assertEquals(22e6, foam.eThrough(), 1);
+        assertEquals(8e6, foam.g(), 1);
+    }
+}
