@@ -163,7 +163,14 @@ public final class Cures {
     }
 
     private Schedule withDensity(Schedule schedule, Schedule.Board board, double density) {
-        Foam foam = FoamLaw.atDensity(board.foam(), density);
+        // A foam of the tables goes by the tables, so that a later check of that density says the
+        // same.
+        Foam own = board.foam();
+        Foam foam =
+                library.foam(own.kind(), own.density())
+                        .filter(table -> table.equals(own.withName(table.name())))
+                        .flatMap(table -> library.foam(own.kind(), density))
+                        .orElse(FoamLaw.atDensity(own, density));
         return schedule.withBoard(
                 new Schedule.Board(foam, board.thickness(), board.thicknessSpread()));
     }

@@ -47,6 +47,25 @@ public record Foam(
         Require.within("nu of " + name, nu, 0, 0.49, "");
     }
 
+    /** Returns this foam by another name. */
+    public Foam withName(String other) {
+        return new Foam(
+                other,
+                kind,
+                density,
+                eInPlane,
+                eThrough,
+                g,
+                nu,
+                shear,
+                crush,
+                tension,
+                expansion,
+                densitySpread,
+                modulusSpread,
+                source);
+    }
+
     /** Returns this foam with all moduli times {@code factor}. */
     public Foam withModuliTimes(double factor) {
         return new Foam(

@@ -43,4 +43,37 @@ public final class FoamLaw {
                 foam.modulusSpread(),
                 foam.source());
     }
+
+    /**
+     * Returns the foam of a density between two foams of a kind: every constant along a straight
+     * line in the logarithms.
+     */
+    static Foam between(Foam light, Foam heavy, double density) {
+        if (density == heavy.density()) {
+            return heavy;
+        }
+        double share =
+                StrictMath.log(density / light.density())
+                        / StrictMath.log(heavy.density() / light.density());
+        return new Foam(
+                light.name(),
+                light.kind(),
+                density,
+                along(light.eInPlane(), heavy.eInPlane(), share),
+                along(light.eThrough(), heavy.eThrough(), share),
+                along(light.g(), heavy.g(), share),
+                light.nu() + share * (heavy.nu() - light.nu()),
+                light.shear().times(along(1, heavy.shear().value() / light.shear().value(), share)),
+                light.crush().times(along(1, heavy.crush().value() / light.crush().value(), share)),
+                light.tension()
+                        .times(along(1, heavy.tension().value() / light.tension().value(), share)),
+                light.expansion(),
+                light.densitySpread(),
+                light.modulusSpread(),
+                light.source());
+    }
+
+    private static double along(double light, double heavy, double share) {
+        return light * StrictMath.pow(heavy / light, share);
+    }
 }

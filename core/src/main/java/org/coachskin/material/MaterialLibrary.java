@@ -174,18 +174,30 @@ public final class MaterialLibrary {
     }
 
     /**
-     * Returns foam of that kind and density: the nearest row of the table, moved to the density by
-     * {@link FoamLaw}; empty where the table has no foam of that kind.
+     * Returns foam of that kind and density: between two rows of the table along a straight line in
+     * the logarithms, beyond its ends by {@link FoamLaw}; empty where the table has no foam of that
+     * kind.
      *
      * @param density [kg/m^3]
      */
     public Optional<Foam> foam(Foam.Kind kind, double density) {
-        return foams.stream()
-                .filter(foam -> foam.kind() == kind)
-                .min(
-                        Comparator.comparingDouble(
-                                foam -> Math.abs(StrictMath.log(foam.density() / density))))
-                .map(foam -> FoamLaw.atDensity(foam, density));
+        List<Foam> rows =
+                foams.stream()
+                        .filter(foam -> foam.kind() == kind)
+                        .sorted(Comparator.comparingDouble(Foam::density))
+                        .toList();
+        if (rows.isEmpty()) {
+            return Optional.empty();
+        }
+        int above = 0;
+        while (above < rows.size() && rows.get(above).density() < density) {
+            above++;
+        }
+        if (above == 0 || above == rows.size()) {
+            return Optional.of(
+                    FoamLaw.atDensity(rows.get(Math.min(above, rows.size() - 1)), density));
+        }
+        return Optional.of(FoamLaw.between(rows.get(above - 1), rows.get(above), density));
     }
 
     /** Returns every cloth, in the order of the table. */

@@ -57,4 +57,16 @@ class MaterialLibraryTest {
         assertEquals(22e6, foam.eThrough(), 1);
         assertEquals(8e6, foam.g(), 1);
     }
+
+    @Test
+    void denserFoamIsStifferAndStronger() {
+        Foam before = TABLES.foam(Foam.Kind.POLYURETHANE, 25).orElseThrow();
+        for (double density = 26; density < 350; density += 1) {
+            Foam foam = TABLES.foam(Foam.Kind.POLYURETHANE, density).orElseThrow();
+            assertTrue(foam.eThrough() > before.eThrough(), "E at " + density);
+            assertTrue(foam.g() > before.g(), "G at " + density);
+            assertTrue(foam.crush().value() > before.crush().value(), "crush at " + density);
+            before = foam;
+        }
+    }
 }
