@@ -55,13 +55,15 @@ public final class FirstCrush {
         if (d == 0) {
             return 1;
         }
-        // 1 - integral of a J1(ka) D k^4/(D k^4 + bed): what the plate carries falls off slowly, so
-        // integrate what the
-        // foam carries instead; its integrand falls like k^-3.5.
-        double length = StrictMath.cbrt(d / bed.halfSpace());
+        // What the plate carries falls off slowly with k, so integrate what the foam carries.
+        // The plate carries waves shorter than this; on thin foam the springs set it.
+        double length =
+                Math.min(
+                        StrictMath.cbrt(d / bed.halfSpace()),
+                        StrictMath.pow(d / bed.springs(), 0.25));
         double step = Math.min(0.02 / length, 0.15 / radius);
         double sum = 0;
-        int steps = (int) Math.ceil(40 / (length * step));
+        int steps = (int) Math.ceil((40 / length + 4 / radius) / step);
         for (int i = 0; i < steps; i++) {
             sum += integrand(bed, d, radius, (i + 0.5) * step) * step;
         }

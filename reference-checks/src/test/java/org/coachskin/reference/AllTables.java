@@ -21,6 +21,7 @@ final class AllTables {
     static List<EvidenceSection> sections() {
         List<EvidenceSection> sections = new ArrayList<>();
         sections.addAll(MaterialTables.sections());
+        sections.addAll(FailureTables.sections());
         sections.addAll(ElasticityTables.sections());
         return sections;
     }

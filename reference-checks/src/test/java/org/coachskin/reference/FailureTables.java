@@ -8,6 +8,14 @@ final class FailureTables {
     private FailureTables() {}
 
     static List<PublishedTable> all() {
-        return List.of();
+        return List.of(
+                new PlyFailureTest(),
+                new StrengthParametersTest(),
+                new WrinklingTest(),
+                new WinklerPlateTest());
+    }
+
+    static List<EvidenceSection> sections() {
+        return List.of(SandwichBeams.section());
     }
 }
