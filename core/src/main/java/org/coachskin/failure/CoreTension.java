@@ -15,7 +15,7 @@ public final class CoreTension {
     public static double largest(Triple stress) {
         double mean = (stress.x() + stress.y()) / 2;
         double half = (stress.x() - stress.y()) / 2;
-        return Math.max(0, mean + Math.hypot(half, stress.xy()));
+        return Math.max(0, mean + StrictMath.hypot(half, stress.xy()));
     }
 
     /** Returns the factor on the load at which the foam tears; infinite where nothing pulls. */

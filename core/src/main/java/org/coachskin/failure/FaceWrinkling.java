@@ -22,11 +22,14 @@ import org.jspecify.annotations.Nullable;
  * </pre>
  *
  * <p>the least over k; r is the compression of the other skin over that of this one: -1 where it is
- * pulled, as in bending, else 0 (both skins compressed together is {@link ShearCrimping}). For
- * thick foam N is 0.825 t (E<sub>f</sub>/(1-&nu;^2) E<sub>c</sub> G<sub>c</sub>)^(1/3), between the
- * 0.91 of Hoff and Mautner (linear decay; Journal of the Aeronautical Sciences 12, 1945, 285-297)
- * and their 0.5 for skins as built, which is a knock-down of 1.65 for waviness. The caller's factor
- * of safety covers waviness; do not combine it with the 0.5.
+ * pulled as much, as in bending, 0 where it idles, 1 where both are compressed alike (then the
+ * other is taken at least as stout as this one: a weaker skin wrinkles by itself, in its own
+ * answer). 1/N is the largest of expressions that are linear in r, so a chord between these three
+ * is on the safe side. For thick foam N is 0.825 t (E<sub>f</sub>/(1-&nu;^2) E<sub>c</sub>
+ * G<sub>c</sub>)^(1/3), between the 0.91 of Hoff and Mautner (linear decay; Journal of the
+ * Aeronautical Sciences 12, 1945, 285-297) and their 0.5 for skins as built, which is a knock-down
+ * of 1.65 for waviness. The caller's factor of safety covers waviness; do not combine it with the
+ * 0.5.
  *
  * <p>Compression in every direction is tried; the reserve is the least of critical over applied.
  */
@@ -34,19 +37,43 @@ public final class FaceWrinkling {
 
     private static final int DIRECTIONS = 12;
 
+    /** Steps between two directions for which a skin was worked out. */
+    private static final int STEPS = 3;
+
+    /** A chord that may be further than this on the safe side is worked out instead. */
+    private static final double CHORD = 0.005;
+
+    private static final double[] COS2 = new double[DIRECTIONS * STEPS];
+    private static final double[] SIN2 = new double[DIRECTIONS * STEPS];
+    private static final double[] SIN_TWICE = new double[DIRECTIONS * STEPS];
+
+    static {
+        for (int i = 0; i < DIRECTIONS * STEPS; i++) {
+            double angle = Math.PI * i / (DIRECTIONS * STEPS);
+            double c = StrictMath.cos(angle);
+            double s = StrictMath.sin(angle);
+            COS2[i] = c * c;
+            SIN2[i] = s * s;
+            SIN_TWICE[i] = 2 * c * s;
+        }
+    }
+
     private final Skin skin;
     private final FoamBed bed;
-    private final double otherBending;
-    private final double[] otherPulled = new double[DIRECTIONS];
-    private final double[] otherIdle = new double[DIRECTIONS];
+    private final @Nullable Skin other;
+
+    /** One over the critical force, other skin pulled, idle, compressed; by direction [m/N]. */
+    private final double[][] inverse = new double[3][DIRECTIONS];
 
     private FaceWrinkling(Skin skin, @Nullable Skin other, FoamBed bed) {
         this.skin = skin;
         this.bed = bed;
-        this.otherBending = other == null ? 0 : other.meanBending();
+        this.other = other;
         for (int i = 0; i < DIRECTIONS; i++) {
-            otherPulled[i] = critical(Math.PI * i / DIRECTIONS, other == null ? 0 : -1);
-            otherIdle[i] = critical(Math.PI * i / DIRECTIONS, 0);
+            double angle = Math.PI * i / DIRECTIONS;
+            inverse[1][i] = 1 / critical(angle, 0);
+            inverse[0][i] = other == null ? inverse[1][i] : 1 / critical(angle, -1);
+            inverse[2][i] = other == null ? inverse[1][i] : 1 / critical(angle, 1);
         }
     }
 
@@ -72,7 +99,8 @@ public final class FaceWrinkling {
      * @param ratio compression of the other skin over that of this one; -1 in bending
      */
     public double critical(double angle, double ratio) {
-        return at(angle, ratio)[0];
+        double force = at(angle, ratio)[0];
+        return ratio > 0 ? Math.min(force, at(angle, 0)[0]) : force;
     }
 
     /**
@@ -85,6 +113,9 @@ public final class FaceWrinkling {
     /** Critical force and wave number. */
     private double[] at(double angle, double ratio) {
         double d = skin.bending(angle);
+        double behind = other == null ? 0 : other.bending(angle);
+        // A weaker skin that is compressed too wrinkles by itself first: its own answer says so.
+        double stout = ratio > 0 ? Math.max(d, behind) : behind;
         // The wave on a half-space, from which that on a thin layer cannot be far; searched over
         // log k.
         double log = StrictMath.log(StrictMath.cbrt(bed.halfSpace() / (2 * d)));
@@ -94,12 +125,12 @@ public final class FaceWrinkling {
                                 new MaxEval(200),
                                 GoalType.MINIMIZE,
                                 new UnivariateObjectiveFunction(
-                                        x -> force(d, StrictMath.exp(x), ratio)),
+                                        x -> force(d, stout, StrictMath.exp(x), ratio)),
                                 new SearchInterval(log - 1.5, log + 1.5, log));
         return new double[] {best.getValue(), StrictMath.exp(best.getPoint())};
     }
 
-    private double force(double d, double k, double ratio) {
+    private double force(double d, double otherBending, double k, double ratio) {
         double k2 = k * k;
         double own = d * k2 * k2 + bed.stiffness(k);
         double other = otherBending * k2 * k2 + bed.stiffness(k);
@@ -123,22 +154,44 @@ public final class FaceWrinkling {
      * @param other the same in the other skin
      */
     public double reserve(Triple n, Triple other) {
-        double least = Double.POSITIVE_INFINITY;
-        for (int i = 0; i < DIRECTIONS; i++) {
-            double angle = Math.PI * i / DIRECTIONS;
-            double compression = -along(n, angle);
+        double most = 0;
+        for (int i = 0; i < DIRECTIONS * STEPS; i++) {
+            double compression = -along(n, i);
             if (compression > 0) {
-                boolean pulled = along(other, angle) >= 0.5 * compression;
-                least = Math.min(least, (pulled ? otherPulled[i] : otherIdle[i]) / compression);
+                double ratio = Math.max(-1, Math.min(1, -along(other, i) / compression));
+                double idle = inverse(1, i);
+                double end = inverse(ratio < 0 ? 0 : 2, i);
+                double part = Math.abs(ratio);
+                double worse = compression * (idle + part * (end - idle));
+                if (worse > most && part * (1 - part) * Math.abs(end - idle) > CHORD * idle) {
+                    worse = compression / critical(Math.PI * i / (DIRECTIONS * STEPS), ratio);
+                }
+                most = Math.max(most, worse);
             }
         }
-        return least;
+        return most == 0 ? Double.POSITIVE_INFINITY : 1 / most;
     }
 
-    /** Returns the force per width normal to crests across {@code angle} [N/m]. */
-    private static double along(Triple n, double angle) {
-        double c = StrictMath.cos(angle);
-        double s = StrictMath.sin(angle);
-        return n.x() * c * c + n.y() * s * s + 2 * n.xy() * c * s;
+    /**
+     * Between directions that were worked out, on a smooth curve through the nearest four; a third
+     * of a per cent off for balanced cloth.
+     */
+    private double inverse(int ratio, int step) {
+        double[] of = inverse[ratio];
+        int i = step / STEPS + DIRECTIONS;
+        double t = (double) (step % STEPS) / STEPS;
+        double before = of[(i - 1) % DIRECTIONS];
+        double from = of[i % DIRECTIONS];
+        double to = of[(i + 1) % DIRECTIONS];
+        double after = of[(i + 2) % DIRECTIONS];
+        double slope = to - before;
+        double bend = 2 * before - 5 * from + 4 * to - after;
+        double twist = 3 * (from - to) + after - before;
+        return from + t / 2 * (slope + t * (bend + t * twist));
+    }
+
+    /** Returns the force per width normal to the crests of direction {@code step} [N/m]. */
+    private static double along(Triple n, int step) {
+        return n.x() * COS2[step] + n.y() * SIN2[step] + n.xy() * SIN_TWICE[step];
     }
 }

@@ -24,6 +24,9 @@ public final class LastingDent {
 
     private static final int NODES = 120;
 
+    /** Radius over length at which springs under the middle of a disc are pressed most. */
+    private static final double PEAK = 3.9147;
+
     private final double radius;
     private final double step;
     private final double spring;
@@ -81,11 +84,14 @@ public final class LastingDent {
     private static double matchedSpring(FoamBed bed, double d, Patch patch, FirstCrush first) {
         double radius = Math.sqrt(patch.area() / Math.PI);
         double wanted = first.pressure(1) * patch.area();
+        // On springs the share rises to its peak and then swings about 1: the first spring counts.
         double soft = StrictMath.log(bed.springs());
-        double hard = soft + StrictMath.log(1e4);
-        if (wanted <= onSprings(StrictMath.pow(d / bed.springs(), 0.25), radius)
-                || wanted >= onSprings(StrictMath.pow(d / StrictMath.exp(hard), 0.25), radius)) {
+        double hard = StrictMath.log(d * StrictMath.pow(PEAK / radius, 4));
+        if (hard <= soft || wanted <= onSprings(StrictMath.pow(d / bed.springs(), 0.25), radius)) {
             return bed.springs();
+        }
+        if (wanted >= onSprings(radius / PEAK, radius)) {
+            return StrictMath.exp(hard);
         }
         return StrictMath.exp(
                 new BrentSolver(1e-6)
@@ -101,7 +107,7 @@ public final class LastingDent {
     }
 
     /**
-     * Share of pressure under the middle of a disc on springs: 1 + (a/l) kei'(a/l), by its
+     * Share of pressure under the middle of a disc on springs: 1 + (a/l) ker'(a/l), by its
      * integral.
      */
     private static double onSprings(double length, double radius) {

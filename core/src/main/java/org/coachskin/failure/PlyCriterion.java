@@ -116,10 +116,12 @@ public sealed interface PlyCriterion {
     }
 
     /**
-     * Tsai-Hill: (s1/X)^2 - s1 s2/X^2 + (s2/Y)^2 + (t/S)^2 = 1, with X and Y in tension or
-     * compression by the sign of the stress at failure (Azzi and Tsai, "Anisotropic strength of
-     * composites", Experimental Mechanics 5, 1965, 283-288; from memory). Made for equal strengths
-     * in tension and compression; by signs it has kinks where a stress changes its sign.
+     * Tsai-Hill: (s1/X)^2 - s1 s2/Z^2 + (s2/Y)^2 + (t/S)^2 = 1, with X and Y in tension or
+     * compression by the sign of the stress at failure and Z the larger of them (Azzi and Tsai,
+     * "Anisotropic strength of composites", Experimental Mechanics 5, 1965, 283-288, where it is X,
+     * along the fibres; from memory). With Z the surface closes whichever way a cloth is named.
+     * Made for equal strengths in tension and compression; by signs it has kinks where a stress
+     * changes its sign.
      */
     record TsaiHill() implements PlyCriterion {
         @Override
@@ -133,12 +135,13 @@ public sealed interface PlyCriterion {
                 boolean pulled2 = (quadrant & 2) == 0;
                 double x = (pulled1 ? s.tension1() : s.compression1()).value();
                 double y = (pulled2 ? s.tension2() : s.compression2()).value();
+                double stronger = Math.max(x, y);
                 Quadric quadric =
                         new Quadric(
                                 1 / (x * x),
                                 1 / (y * y),
                                 1 / (s.shear12().value() * s.shear12().value()),
-                                -0.5 / (x * x),
+                                -0.5 / (stronger * stronger),
                                 0,
                                 0);
                 if (fits(standing, pulled1, pulled2) && quadric.value(standing) >= 1) {

@@ -14,22 +14,17 @@ public final class ShearCrimping {
     private ShearCrimping() {}
 
     /**
-     * Returns the least reserve over all directions, infinite where nothing is compressed.
+     * Returns the least reserve over all directions, infinite where nothing is compressed: one over
+     * the larger eigenvalue of H<sup>-1</sup>(-N).
      *
      * @param h transverse shear stiffness [N/m]
      * @param n membrane forces of the panel [N/m], tension positive
      */
     public static double reserve(Sym2 h, Triple n) {
-        double least = Double.POSITIVE_INFINITY;
-        for (int i = 0; i < 36; i++) {
-            double c = StrictMath.cos(Math.PI * i / 36);
-            double s = StrictMath.sin(Math.PI * i / 36);
-            double compression = -(n.x() * c * c + n.y() * s * s + 2 * n.xy() * c * s);
-            if (compression > 0) {
-                double stiffness = h.m11() * c * c + 2 * h.m12() * c * s + h.m22() * s * s;
-                least = Math.min(least, stiffness / compression);
-            }
-        }
-        return least;
+        double size = h.m11() * h.m22() - h.m12() * h.m12();
+        double half = (2 * h.m12() * n.xy() - h.m22() * n.x() - h.m11() * n.y()) / (2 * size);
+        double product = (n.x() * n.y() - n.xy() * n.xy()) / size;
+        double largest = half + Math.sqrt(Math.max(0, half * half - product));
+        return largest > 0 ? 1 / largest : Double.POSITIVE_INFINITY;
     }
 }
