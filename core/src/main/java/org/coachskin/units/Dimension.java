@@ -3,33 +3,46 @@ package org.coachskin.units;
 /** What kind of quantity a number is. */
 public enum Dimension {
     /** Length [m]. */
-    LENGTH,
+    LENGTH("length"),
     /** Mass [kg]. */
-    MASS,
+    MASS("mass"),
     /** Mass per area of cloth, mat or coat [kg/m^2]. */
-    AREAL_MASS,
+    AREAL_MASS("mass per area"),
     /** Mass per volume [kg/m^3]. */
-    DENSITY,
+    DENSITY("density"),
     /** Force [N]. */
-    FORCE,
+    FORCE("force"),
     /** Stress, pressure or modulus [Pa]. */
-    STRESS,
-    /** Force per length, as of a seal [N/m]. */
-    FORCE_PER_LENGTH,
+    STRESS("stress or pressure"),
     /** Force per deflection, the felt stiffness [N/m]. */
-    STIFFNESS,
-    /** Absolute temperature [K]. */
-    TEMPERATURE,
+    STIFFNESS("force per movement"),
+    /** Force per length, as of a seal [N/m]. */
+    FORCE_PER_LENGTH("force per length"),
     /** Difference of temperature [K]. */
-    TEMPERATURE_DIFFERENCE,
+    TEMPERATURE_DIFFERENCE("difference of temperature"),
+    /** Absolute temperature [K]. */
+    TEMPERATURE("temperature"),
     /** Thermal expansion [1/K]. */
-    EXPANSION,
+    EXPANSION("thermal expansion"),
     /** Angle [rad]. */
-    ANGLE,
+    ANGLE("angle"),
     /** Speed [m/s]. */
-    SPEED,
-    /** Share of a whole [-], 0 to 1; written in percent or as a plain number. */
-    SHARE,
+    SPEED("speed"),
     /** Time [s]. */
-    TIME
+    TIME("time"),
+    /** Share of a whole [-], 0 to 1; written in percent or as a plain number. */
+    SHARE("share"),
+    /** A plain number without a unit [-], as a factor of safety. */
+    RATIO("plain number");
+
+    private final String words;
+
+    Dimension(String words) {
+        this.words = words;
+    }
+
+    /** Returns what it is called to a person. */
+    public String words() {
+        return words;
+    }
 }

@@ -1,14 +1,17 @@
 package org.coachskin.units;
 
+import java.text.Normalizer;
+import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 
 /**
  * A number with its unit, as a tape or a label gives it, to SI.
  *
- * <p>Understood: {@code 12 mm}, {@code 12mm}, {@code 3/8 in}, {@code 2 3/8 in}, {@code 2 ft 3 1/2
- * in}, {@code 1.2e3 N}, {@code 50 %}; a share may also be a plain number. A bare number is refused,
- * and so is a decimal comma.
+ * <p>Understood: {@code 12 mm}, {@code 12mm}, {@code 3/8 in}, {@code 2 3/8 in}, {@code 2½ in},
+ * {@code 2 ft 3 1/2 in}, {@code 1.2e3 N}, {@code 50 %}; a share may also be a plain number. A bare
+ * number is refused, and so is a comma. Nothing depends on the locale.
  */
 public final class Quantity {
 
@@ -20,7 +23,12 @@ public final class Quantity {
                             + NUMBER
                             + ")");
 
-    private static final Pattern COMMA = Pattern.compile("^\\s*[+-]?\\d+,\\d+.*");
+    private static final Pattern COMMA = Pattern.compile("\\d,\\d");
+
+    private static final Pattern THOUSANDS = Pattern.compile("\\d{1,3}(,\\d{3})+(?!\\d)");
+
+    /** Where the next part of {@code 2 ft 3 in} begins. */
+    private static final Pattern NEXT_PART = Pattern.compile("(?<=[a-zA-Z\"'.]\\s{0,9})\\d");
 
     private Quantity() {}
 
@@ -31,50 +39,65 @@ public final class Quantity {
      *     what to write
      */
     public static double parse(String text, Dimension dimension) {
-        String usual = Unit.of(dimension).get(0).symbol();
-        if (COMMA.matcher(text).matches()) {
-            throw new QuantityException(
-                    "A decimal comma is not understood.", text.strip().replaceFirst(",", "."));
-        }
+        String plain = plain(text);
+        refuseComma(plain);
         double sum = 0;
-        String rest = text.strip();
-        boolean first = true;
-        while (first || !rest.isEmpty()) {
+        String rest = plain;
+        do {
             Matcher matcher = START.matcher(rest);
             if (!matcher.lookingAt()) {
                 throw new QuantityException(
-                        "This is not a number with a unit.", "for example 12 " + usual);
+                        "is \"" + plain + "\": not a number with a unit", example(dimension));
             }
             double number = number(matcher);
             rest = rest.substring(matcher.end()).strip();
-            int end = dimension == Dimension.LENGTH ? firstDigit(rest) : rest.length();
-            String symbol = rest.substring(0, end).strip();
+            Matcher next = NEXT_PART.matcher(rest);
+            int end = dimension == Dimension.LENGTH && next.find() ? next.start() : rest.length();
+            sum += toSi(number, rest.substring(0, end).strip(), dimension, plain);
             rest = rest.substring(end);
-            if (!symbol.isEmpty()) {
-                sum +=
-                        Unit.of(dimension, symbol)
-                                .orElseThrow(() -> wrongUnit(symbol, dimension, text))
-                                .toSi(number);
-            } else if (dimension == Dimension.SHARE) {
-                sum += number;
-            } else {
-                throw new QuantityException("It has no unit.", text.strip() + " " + usual);
-            }
-            first = false;
-        }
+        } while (!rest.isEmpty());
         if (!Double.isFinite(sum)) {
-            throw new QuantityException(
-                    "The number is too large to be true.", "for example 12 " + usual);
+            throw new QuantityException("is too large to be true", example(dimension));
         }
         return sum;
     }
 
-    private static int firstDigit(String text) {
-        int i = 0;
-        while (i < text.length() && !Character.isDigit(text.charAt(i))) {
-            i++;
+    /** Fractions, powers, spaces and digits as a plain keyboard has them. */
+    private static String plain(String text) {
+        String apart = text.replaceAll("([\u00bc-\u00be\u2150-\u215e])", " $1");
+        return Normalizer.normalize(apart, Normalizer.Form.NFKC).replace('\u2044', '/').strip();
+    }
+
+    private static void refuseComma(String text) {
+        if (THOUSANDS.matcher(text).find()) {
+            throw new QuantityException(
+                    "has a comma, which may mean thousands or a decimal point",
+                    text.replace(",", "") + "   or   " + text.replaceFirst(",", "."));
         }
-        return i;
+        if (COMMA.matcher(text).find()) {
+            throw new QuantityException(
+                    "has a decimal comma; a point is wanted", text.replaceFirst(",", "."));
+        }
+    }
+
+    private static double toSi(double number, String symbol, Dimension dimension, String text) {
+        if (symbol.isEmpty() && dimension == Dimension.SHARE) {
+            return number;
+        }
+        if (symbol.isEmpty() && dimension != Dimension.RATIO) {
+            List<Unit> units = Unit.of(dimension);
+            String others =
+                    units.size() == 1
+                            ? ""
+                            : units.stream()
+                                    .limit(3)
+                                    .map(Unit::symbol)
+                                    .collect(Collectors.joining(", or ", "     (of ", "?)"));
+            throw new QuantityException("has no unit", text + " " + units.get(0).symbol() + others);
+        }
+        return Unit.of(dimension, symbol)
+                .orElseThrow(() -> wrongUnit(symbol, dimension, text))
+                .toSi(number);
     }
 
     private static double number(Matcher m) {
@@ -89,24 +112,30 @@ public final class Quantity {
     }
 
     private static QuantityException wrongUnit(String symbol, Dimension wanted, String text) {
-        String usual = Unit.of(wanted).get(0).symbol();
-        String known =
+        String what =
                 Unit.dimensionOf(symbol)
                         .map(
                                 other ->
-                                        "\""
-                                                + symbol.strip()
-                                                + "\" is a unit of "
-                                                + words(other)
-                                                + "; wanted is "
-                                                + words(wanted)
-                                                + ".")
-                        .orElse("\"" + symbol.strip() + "\" is no unit that is known here.");
-        return new QuantityException(
-                known, "a number with " + usual + ", in place of " + text.strip());
+                                        "is \""
+                                                + text
+                                                + "\", a "
+                                                + other.words()
+                                                + "; a "
+                                                + wanted.words()
+                                                + " is wanted")
+                        .orElse(
+                                "is \""
+                                        + text
+                                        + "\"; \""
+                                        + symbol
+                                        + "\" is no unit that is known here");
+        boolean hangs = wanted == Dimension.FORCE && Unit.of(Dimension.MASS, symbol).isPresent();
+        String unit =
+                hangs ? symbol.startsWith("l") ? "lbf" : "kgf" : Unit.of(wanted).get(0).symbol();
+        return new QuantityException(what, ("a number and " + unit).replaceAll(" and $", ""));
     }
 
-    private static String words(Dimension dimension) {
-        return dimension.name().toLowerCase(java.util.Locale.ROOT).replace('_', ' ');
+    private static String example(Dimension dimension) {
+        return ("for example 12 " + Unit.of(dimension).get(0).symbol()).strip();
     }
 }

@@ -1,6 +1,9 @@
 package org.coachskin.units;
 
-/** Text that is not the quantity it should be. */
+/**
+ * Text that is not the quantity it should be. Its message goes on from the name of the quantity:
+ * "has no unit".
+ */
 public final class QuantityException extends RuntimeException {
 
     private static final long serialVersionUID = 1L;
