@@ -13,6 +13,7 @@ import org.snakeyaml.engine.v2.nodes.Node;
 final class Findings {
 
     private final Path path;
+    private final String inFile;
     private List<String> lines = List.of();
     private final List<Found> found = new ArrayList<>();
     private final List<Found> later = new ArrayList<>();
@@ -20,8 +21,23 @@ final class Findings {
     /** A problem and the line it stands in, from 0. */
     private record Found(int line, Problem problem) {}
 
-    Findings(Path path) {
+    private Findings(Path path, String inFile) {
         this.path = path;
+        this.inFile = inFile;
+    }
+
+    /** Returns findings on the file that was named to the command. */
+    static Findings of(Path path) {
+        return new Findings(path, "");
+    }
+
+    /** Returns findings on a file that another one names: each place says which file it is in. */
+    static Findings ofPart(Path path) {
+        return new Findings(path, " of " + path.getFileName());
+    }
+
+    Path path() {
+        return path;
     }
 
     void text(List<String> fileLines) {
@@ -48,9 +64,24 @@ final class Findings {
         later.add(new Found(line, problem(line, what, fix)));
     }
 
+    /** Takes over what was found in a file that is named at {@code node}. */
+    void addAll(Findings part, Node node) {
+        for (Found each : part.found) {
+            if (each.line() < 0) {
+                add(
+                        node,
+                        part.path.getFileName() + ": " + each.problem().what(),
+                        "Check the name.");
+            } else {
+                found.add(new Found(line(node), each.problem()));
+            }
+        }
+        part.later.forEach(each -> later.add(new Found(line(node), each.problem())));
+    }
+
     private Problem problem(int line, String what, String fix) {
         String shown = line >= 0 && line < lines.size() ? lines.get(line).strip() : "";
-        return new Problem("line " + (line + 1), shown, what, fix);
+        return new Problem("line " + (line + 1) + inFile, shown, what, fix);
     }
 
     static int line(Node node) {
@@ -75,7 +106,13 @@ final class Findings {
                         });
     }
 
+    /** Returns whether nothing has to be changed; a question without an answer does not count. */
     boolean isEmpty() {
         return found.isEmpty();
+    }
+
+    /** Returns whether something asked for cannot be worked out yet. */
+    boolean anyLater() {
+        return !later.isEmpty();
     }
 }

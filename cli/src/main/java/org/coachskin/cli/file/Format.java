@@ -12,7 +12,7 @@ public final class Format {
     /** Returns {@code si} in the usual unit of its kind. */
     public static String plain(double si, Dimension dimension) {
         Unit unit = Unit.of(dimension).get(0);
-        return number((si - unit.offset()) / unit.factor()) + " " + unit.symbol();
+        return (number(unit.fromSi(si)) + " " + unit.symbol()).strip();
     }
 
     /** Returns a number with about three digits, without an exponent. */

@@ -8,13 +8,24 @@ import org.coachskin.failure.Factors;
 import org.coachskin.failure.PlyCriterion;
 import org.coachskin.material.MaterialLibrary;
 import org.coachskin.units.Dimension;
-import org.snakeyaml.engine.v2.nodes.ScalarNode;
 
 /** What is wanted of the panel. */
 final class LimitSection {
 
-    private static final List<String> CRITERIA =
+    static final List<String> CRITERIA =
             List.of("maximum stress", "maximum strain", "Tsai-Hill", "Tsai-Wu");
+
+    static final List<String> KEYS =
+            List.of(
+                    "felt stiffness",
+                    "sag",
+                    "lasting dent",
+                    "marks allowed",
+                    "factors",
+                    "criterion");
+
+    static final List<String> FACTORS =
+            List.of("laminate", "core shear", "wrinkling", "crushing", "bond", "stays");
 
     private final Section root;
     private final List<PanelFile.Assumption> assumptions;
@@ -40,18 +51,8 @@ final class LimitSection {
                     Factors.STANDARD,
                     criterion(root));
         }
-        Section keys =
-                section.get()
-                        .allowing(
-                                List.of(
-                                        "felt stiffness",
-                                        "sag",
-                                        "lasting dent",
-                                        "marks allowed",
-                                        "factors",
-                                        "criterion"),
-                                List.of("gap at the seal"));
-        MaterialSection.Numbers n = new MaterialSection.Numbers(keys);
+        Section keys = section.get().allowing(KEYS, List.of("gap at the seal"));
+        Numbers n = new Numbers(keys);
         return new Limits(
                 value(
                         n.or(
@@ -113,57 +114,32 @@ final class LimitSection {
     }
 
     private static Factors factors(Section keys) {
-        Optional<Section> section =
-                keys.map("factors")
-                        .map(
-                                part ->
-                                        part.allowing(
-                                                List.of(
-                                                        "laminate",
-                                                        "core shear",
-                                                        "wrinkling",
-                                                        "crushing",
-                                                        "bond",
-                                                        "stays"),
-                                                List.of()));
+        Optional<Section> section = keys.map("factors").map(part -> part.allowing(FACTORS));
         Factors s = Factors.STANDARD;
         if (section.isEmpty()) {
             return s;
         }
-        Section f = section.get();
-        double laminate = factor(f, "laminate", Double.NaN);
-        boolean own = !Double.isNaN(laminate);
-        double core = factor(f, "core shear", Double.NaN);
-        return new Factors(
-                own ? laminate : s.skinOnMean(),
-                own ? laminate : s.skinOnMinimum(),
-                Double.isNaN(core) ? s.coreShear() : core,
-                Double.isNaN(core) ? s.coreShearPeople() : core,
-                factor(f, "wrinkling", s.wrinkling()),
-                factor(f, "crushing", s.crushing()),
-                factor(f, "bond", s.bond()),
-                factor(f, "stays", s.stays()),
-                Source.YOURS);
+        Numbers n = new Numbers(section.get());
+        boolean skins = section.get().has("laminate");
+        boolean core = section.get().has("core shear");
+        double laminate = factor(n, "laminate", s.skinOnMean());
+        double shear = factor(n, "core shear", s.coreShear());
+        Factors given =
+                new Factors(
+                        laminate,
+                        skins ? laminate : s.skinOnMinimum(),
+                        shear,
+                        core ? shear : s.coreShearPeople(),
+                        factor(n, "wrinkling", s.wrinkling()),
+                        factor(n, "crushing", s.crushing()),
+                        factor(n, "bond", s.bond()),
+                        factor(n, "stays", s.stays()),
+                        Source.YOURS);
+        return n.complete() ? given : s;
     }
 
-    /** A factor of safety is a plain number; the one place where a number has no unit. */
-    private static double factor(Section keys, String key, double otherwise) {
-        if (!(keys.node(key).orElse(null) instanceof ScalarNode scalar)) {
-            return otherwise;
-        }
-        try {
-            double value = Double.parseDouble(scalar.getValue().strip());
-            if (value >= 1 && value <= 20) {
-                return value;
-            }
-        } catch (NumberFormatException e) {
-            // Told below, with the range.
-        }
-        keys.findings()
-                .add(
-                        scalar,
-                        "A factor of safety is a plain number from 1 to 20.",
-                        "Write   " + key + ": 2.5");
-        return otherwise;
+    /** A factor of safety: a plain number, as it divides a strength. */
+    private static double factor(Numbers n, String key, double otherwise) {
+        return n.or(key, Dimension.RATIO, 1, 20, otherwise);
     }
 }

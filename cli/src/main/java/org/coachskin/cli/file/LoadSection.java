@@ -2,7 +2,6 @@ package org.coachskin.cli.file;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.coachskin.laminate.Patch;
@@ -14,76 +13,83 @@ import org.coachskin.units.Dimension;
 import org.snakeyaml.engine.v2.nodes.MappingNode;
 import org.snakeyaml.engine.v2.nodes.Node;
 import org.snakeyaml.engine.v2.nodes.ScalarNode;
+import org.snakeyaml.engine.v2.nodes.SequenceNode;
 
 /** What presses on the panel: everyday loads by name, or a force of one's own. */
 final class LoadSection {
 
-    private static final List<String> SPREAD =
-            List.of("wind", "snow", "own weight", "luggage", "heat");
+    static final List<String> SPREAD = List.of("wind", "snow", "own weight", "luggage", "heat");
 
-    private static final List<String> PLACES =
-            List.of("middle", "left edge", "right edge", "front edge", "rear edge");
+    private static final List<String> USUAL = List.of("palm", "thumb");
+
+    private static final String USUAL_FIX = "Write   loads: [palm, thumb]";
+
+    static final List<String> PRESS = List.of("at", "force", "patch");
+
+    static final List<String> OWN = List.of("at", "force", "patch", "stays", "people");
+
+    static final List<String> LUGGAGE = List.of("mass", "spread over", "at", "stays");
+
+    static final List<String> HEAT = List.of("outside", "inside");
+
+    /** A load that stays is one that lies longer than this [s]. */
+    private static final double HOUR = 3600;
+
+    private static final double CENTURY = 3.2e9;
 
     private final Section root;
     private final Findings findings;
-    private final double width;
-    private final double length;
+    private final PlaceSection places;
     private final List<PanelFile.Assumption> assumptions;
     private final List<Load> heat = new ArrayList<>();
 
     LoadSection(Section root, double width, double length, List<PanelFile.Assumption> assumptions) {
         this.root = root;
         this.findings = root.findings();
-        this.width = width;
-        this.length = length;
+        this.places = new PlaceSection(width, length);
         this.assumptions = assumptions;
     }
 
     List<LoadCase> read() {
-        List<LoadCase> cases = new ArrayList<>();
         Optional<Node> node = root.node("loads");
         if (node.isEmpty()) {
             assumptions.add(new PanelFile.Assumption("loads", "a palm and a thumb in the middle"));
-            named("palm").ifPresent(load -> cases.add(load.at(width / 2, length / 2)));
-            named("thumb").ifPresent(load -> cases.add(load.at(width / 2, length / 2)));
-            return cases;
+            return EverydayLoads.known().stream()
+                    .filter(load -> USUAL.contains(load.name()))
+                    .map(load -> load.at(places.middle().x(), places.middle().y()))
+                    .toList();
         }
-        if (node.get() instanceof MappingNode map) {
-            for (Map.Entry<String, Node> entry : new Section(findings, map).entries().entrySet()) {
-                one(entry.getKey(), entry.getValue()).ifPresent(cases::add);
-            }
-        } else {
-            for (Node item : root.list("loads")) {
-                if (item instanceof ScalarNode scalar) {
-                    one(scalar.getValue(), item).ifPresent(cases::add);
-                } else if (item instanceof MappingNode map) {
-                    new Section(findings, map)
-                            .entries()
-                            .forEach((key, value) -> one(key, value).ifPresent(cases::add));
-                }
+        List<LoadCase> cases = new ArrayList<>();
+        for (Node item : items(node.get())) {
+            if (item instanceof ScalarNode scalar && !Yaml.isNothing(item)) {
+                one(scalar.getValue(), item).ifPresent(cases::add);
+            } else if (item instanceof MappingNode map) {
+                new Section(findings, map)
+                        .entries()
+                        .forEach((key, value) -> one(key, value).ifPresent(cases::add));
+            } else if (item instanceof SequenceNode) {
+                findings.add(item, "A list stands where a load is wanted.", USUAL_FIX);
             }
         }
-        if (cases.isEmpty() && findings.isEmpty()) {
+        if (cases.isEmpty() && findings.isEmpty() && !findings.anyLater()) {
             findings.add(
-                    node.get(), "No load presses on the panel.", "Write   loads: [palm, thumb]");
+                    root.keyNode("loads"),
+                    heat.isEmpty()
+                            ? "No load presses on the panel."
+                            : "Heat alone is not judged: it stands beside a load.",
+                    USUAL_FIX);
         }
-        return heat.isEmpty()
-                ? cases
-                : cases.stream()
-                        .map(
-                                load ->
-                                        new LoadCase(
-                                                load.name(),
-                                                load.loads(),
-                                                List.copyOf(heat),
-                                                load.kind(),
-                                                load.reverses(),
-                                                load.stays()))
-                        .toList();
+        return cases.stream().map(this::heated).toList();
     }
 
-    private static Optional<EverydayLoads.Named> named(String name) {
-        return EverydayLoads.named(name);
+    private static List<Node> items(Node node) {
+        return node instanceof SequenceNode sequence ? sequence.getValue() : List.of(node);
+    }
+
+    /** Heat stands beside every load and is not multiplied by a reserve. */
+    private LoadCase heated(LoadCase load) {
+        return new LoadCase(
+                load.name(), load.loads(), heat, load.kind(), load.reverses(), load.stays());
     }
 
     private Optional<LoadCase> one(String name, Node node) {
@@ -98,7 +104,7 @@ final class LoadSection {
         if (SPREAD.contains(key)) {
             return spread(key, node);
         }
-        Optional<EverydayLoads.Named> known = named(key);
+        Optional<EverydayLoads.Named> known = EverydayLoads.named(key);
         if (known.isPresent()) {
             return press(known.get(), node);
         }
@@ -117,53 +123,57 @@ final class LoadSection {
     }
 
     private Optional<LoadCase> press(EverydayLoads.Named load, Node node) {
-        Section keys = settings(node);
-        keys.allowing(List.of("at", "force", "patch"), List.of());
-        MaterialSection.Numbers n = new MaterialSection.Numbers(keys);
+        Section keys = settings(load.name(), node).allowing(PRESS);
+        Numbers n = new Numbers(keys);
         double force = n.or("force", Dimension.FORCE, 1, 50e3, load.force());
-        Patch patch = keys.has("patch") ? patch(keys).orElse(load.patch()) : load.patch();
-        return place(load.name(), keys, patch, node)
-                .filter(at -> n.complete())
-                .map(
-                        at ->
-                                LoadCase.of(
-                                        load.name(),
-                                        load.kind(),
-                                        new Load.Press(force, patch, at.x, at.y)));
-    }
-
-    private Optional<LoadCase> own(String name, Section keys) {
-        keys.allowing(List.of("at", "force", "patch", "stays", "people"), List.of());
-        MaterialSection.Numbers n = new MaterialSection.Numbers(keys);
-        double force = n.need("force", Dimension.FORCE, 1, 50e3);
-        Optional<Patch> patch = patch(keys);
+        Optional<Patch> patch = keys.has("patch") ? patch(keys) : Optional.of(load.patch());
         if (!n.complete() || patch.isEmpty()) {
             return Optional.empty();
         }
-        LoadCase.Kind kind =
-                keys.flag("people", false) ? LoadCase.Kind.PERSON : LoadCase.Kind.TOUCH;
-        boolean stays = keys.flag("stays", false);
-        return place(name, keys, patch.get(), keys.keyNode("at"))
-                .map(
-                        at ->
-                                new LoadCase(
-                                        name,
-                                        List.of(new Load.Press(force, patch.get(), at.x, at.y)),
-                                        List.of(),
-                                        kind,
-                                        false,
-                                        stays));
+        return places.read(load.name(), keys, patch.get())
+                .map(at -> new Load.Press(force, patch.get(), at.x(), at.y()))
+                .map(press -> LoadCase.of(load.name(), load.kind(), press));
     }
 
-    private Section settings(Node node) {
-        return node instanceof MappingNode map
-                ? new Section(findings, map)
-                : new Section(
-                        findings,
-                        new MappingNode(
-                                node.getTag(),
-                                List.of(),
-                                org.snakeyaml.engine.v2.common.FlowStyle.FLOW));
+    private Optional<LoadCase> own(String name, Section keys) {
+        keys.allowing(OWN);
+        Numbers n = new Numbers(keys);
+        double force = n.need("force", Dimension.FORCE, 1, 50e3);
+        Optional<Patch> patch = patch(keys);
+        boolean stays = stays(keys);
+        LoadCase.Kind kind =
+                keys.flag("people", false) ? LoadCase.Kind.PERSON : LoadCase.Kind.TOUCH;
+        if (!n.complete() || patch.isEmpty()) {
+            return Optional.empty();
+        }
+        return places.read(name, keys, patch.get())
+                .map(at -> new Load.Press(force, patch.get(), at.x(), at.y()))
+                .map(press -> new LoadCase(name, List.of(press), List.of(), kind, false, stays));
+    }
+
+    /** {@code yes}, {@code no}, or for how long. */
+    private static boolean stays(Section keys) {
+        String words = keys.has("stays") ? keys.text("stays").orElse("no") : "no";
+        return switch (words) {
+            case "no", "false" -> false;
+            case "yes", "true" -> true;
+            default -> keys.quantity("stays", Dimension.TIME, HOUR, CENTURY).isPresent();
+        };
+    }
+
+    /** The settings of a load; a name alone has none. */
+    private Section settings(String name, Node node) {
+        if (node instanceof MappingNode map) {
+            return new Section(findings, map);
+        }
+        boolean bare = node instanceof ScalarNode scalar && scalar.getValue().strip().equals(name);
+        if (!bare && !Yaml.isNothing(node)) {
+            findings.add(
+                    node,
+                    "\"" + name + "\" wants keys of its own.",
+                    "Write   " + name + ": {at: middle}   or leave it empty.");
+        }
+        return Section.empty(findings, node);
     }
 
     /** {@code 100 mm x 80 mm} or {@code 20 mm disc}. */
@@ -175,8 +185,7 @@ final class LoadSection {
         Optional<String> text = keys.text(key);
         if (text.isEmpty()) {
             if (!keys.has(key)) {
-                keys.missing(
-                        key, "\"" + key + "\" is missing here.", "Write   " + key + ": " + example);
+                keys.missing("\"" + key + "\" is missing here.", "Write   " + key + ": " + example);
             }
             return Optional.empty();
         }
@@ -199,110 +208,6 @@ final class LoadSection {
         return x.isPresent() && y.isPresent()
                 ? Optional.of(new Patch.Rectangle(x.getAsDouble(), y.getAsDouble()))
                 : Optional.empty();
-    }
-
-    private record At(double x, double y) {}
-
-    private Optional<At> place(String name, Section keys, Patch patch, Node node) {
-        double x = width / 2;
-        double y = length / 2;
-        if (!keys.has("at")) {
-            return fits(name, patch, x, y, node);
-        }
-        Node at = keys.node("at").orElseThrow();
-        if (at instanceof MappingNode map) {
-            Section tape =
-                    new Section(findings, map)
-                            .allowing(List.of("from left", "from front"), List.of());
-            MaterialSection.Numbers n = new MaterialSection.Numbers(tape);
-            x = n.or("from left", Dimension.LENGTH, 0, 20, x);
-            y = n.or("from front", Dimension.LENGTH, 0, 20, y);
-            return n.complete() ? fits(name, patch, x, y, at) : Optional.empty();
-        }
-        String word = keys.text("at").orElse("");
-        if (word.equals("softest place")) {
-            findings.addLater(
-                    at,
-                    "The softest place cannot be searched for yet.",
-                    "Write   at: middle   which is the softest place of a panel carried all round.");
-            return Optional.empty();
-        }
-        switch (word) {
-            case "middle" -> {}
-            case "left edge" -> x = patch.halfX();
-            case "right edge" -> x = width - patch.halfX();
-            case "front edge" -> y = patch.halfY();
-            case "rear edge" -> y = length - patch.halfY();
-            default -> {
-                findings.add(
-                        at,
-                        "\"" + word + "\" is no place.",
-                        "Write one of: "
-                                + String.join(", ", PLACES)
-                                + ";   or   {from left: 300 mm, from front: 200 mm}");
-                return Optional.empty();
-            }
-        }
-        return fits(name, patch, x, y, at);
-    }
-
-    private Optional<At> fits(String name, Patch patch, double x, double y, Node node) {
-        boolean across =
-                over(name, "left", "right", "wide", "from left", patch.halfX(), x, width, node);
-        boolean along =
-                over(name, "front", "rear", "long", "from front", patch.halfY(), y, length, node);
-        return across || along ? Optional.empty() : Optional.of(new At(x, y));
-    }
-
-    private boolean over(
-            String name,
-            String low,
-            String high,
-            String adjective,
-            String key,
-            double half,
-            double at,
-            double side,
-            Node node) {
-        double past = Math.max(half - at, at + half - side);
-        if (past <= 1e-9) {
-            return false;
-        }
-        boolean pastHigh = at + half - side >= half - at;
-        double limit = pastHigh ? side - half : half;
-        findings.add(
-                node,
-                "The "
-                        + name
-                        + " is "
-                        + mm(2 * half)
-                        + " "
-                        + adjective
-                        + " and would hang "
-                        + mm(past)
-                        + " over the "
-                        + (pastHigh ? high : low)
-                        + " edge (the panel is "
-                        + mm(side)
-                        + " "
-                        + adjective
-                        + ").",
-                2 * half > side
-                        ? "It is larger than the panel: give it a smaller patch."
-                        : "Write   "
-                                + key
-                                + ": "
-                                + mm(limit)
-                                + "   or "
-                                + (pastHigh ? "less" : "more")
-                                + ", or say   at: "
-                                + (pastHigh ? high : low)
-                                + " edge");
-        return true;
-    }
-
-    private static String mm(double length) {
-        return Math.round(1000 * length) + " mm";
     }
 
     private Optional<LoadCase> spread(String name, Node node) {
@@ -341,8 +246,8 @@ final class LoadSection {
     }
 
     private void heat(Node node) {
-        Section keys = settings(node).allowing(List.of("outside", "inside"), List.of());
-        MaterialSection.Numbers n = new MaterialSection.Numbers(keys);
+        Section keys = settings("heat", node).allowing(HEAT);
+        Numbers n = new Numbers(keys);
         double outside = n.need("outside", Dimension.TEMPERATURE_DIFFERENCE, -60, 120);
         double inside = n.or("inside", Dimension.TEMPERATURE_DIFFERENCE, -60, 120, 0);
         if (n.complete()) {
@@ -351,16 +256,15 @@ final class LoadSection {
     }
 
     private Optional<LoadCase> luggage(Node node) {
-        Section keys =
-                settings(node).allowing(List.of("mass", "spread over", "at", "stays"), List.of());
-        MaterialSection.Numbers n = new MaterialSection.Numbers(keys);
+        Section keys = settings("luggage", node).allowing(LUGGAGE);
+        Numbers n = new Numbers(keys);
         double mass = n.need("mass", Dimension.MASS, 0.1, 1000);
         Optional<Patch> patch = size(keys, "spread over", "400 mm x 300 mm");
-        boolean stays = keys.has("stays");
+        boolean stays = stays(keys);
         if (!n.complete() || patch.isEmpty()) {
             return Optional.empty();
         }
-        return place("luggage", keys, patch.get(), node)
-                .map(at -> EverydayLoads.luggage(mass, patch.get(), at.x, at.y, stays));
+        return places.read("luggage", keys, patch.get())
+                .map(at -> EverydayLoads.luggage(mass, patch.get(), at.x(), at.y(), stays));
     }
 }

@@ -29,7 +29,7 @@ public record PanelFile(
     /** Copies, keeping the order. */
     public PanelFile {
         jobs = Collections.unmodifiableMap(new LinkedHashMap<>(jobs));
-        assumptions = List.copyOf(assumptions);
+        assumptions = assumptions.stream().distinct().toList();
     }
 
     /**
@@ -52,9 +52,8 @@ public record PanelFile(
      * @throws org.coachskin.NoAnswerException when the file asks what this version cannot work out
      */
     public static PanelFile read(Path path) {
-        Findings findings = new Findings(path);
-        MappingNode root = Yaml.read(path, findings);
-        findings.stopIfAny();
+        Findings findings = Findings.of(path);
+        MappingNode root = Yaml.read(TextFile.read(path, findings), findings);
         return new PanelReader(findings, root).read();
     }
 }

@@ -5,6 +5,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.coachskin.check.Job;
 import org.coachskin.check.Limits;
 import org.coachskin.laminate.Schedule;
@@ -20,10 +22,9 @@ import org.snakeyaml.engine.v2.nodes.ScalarNode;
 /** The whole file to jobs. */
 final class PanelReader {
 
-    /** Keys that this version works out, in the order in which a file is usually written. */
-    static final List<String> KNOWN =
+    /** What a variant may change; each key of the file but the names of things. */
+    private static final List<String> PANEL =
             List.of(
-                    "name",
                     "width",
                     "length",
                     "crown",
@@ -39,12 +40,16 @@ final class PanelReader {
                     "held",
                     "loads",
                     "limits",
-                    "criterion",
-                    "variants",
-                    "my cloths",
-                    "my resins",
-                    "my fibres",
-                    "my plies");
+                    "criterion");
+
+    /** Keys of a variant. */
+    static final List<String> VARIANT = join(PANEL, List.of("outside add", "inside add"));
+
+    /** Keys of a file that this version works out. */
+    static final List<String> KNOWN =
+            join(
+                    join(List.of("name"), PANEL),
+                    join(List.of("variants", "materials"), MaterialSection.KEYS));
 
     /** Keys whose meaning is settled but that this version cannot work out: said, never ignored. */
     static final List<String> LATER =
@@ -58,78 +63,72 @@ final class PanelReader {
                     "prices",
                     "my tests");
 
-    /** What a variant may say beside the keys of the file. */
-    private static final List<String> VARIANT = List.of("outside add", "inside add");
+    static final List<String> CROWN = List.of("across", "along", "radius across", "radius along");
+
+    private static final Pattern HARDWARE = Pattern.compile("hinge|latch|seal|rest|clamp");
+
+    /** A crown steeper than this is no shallow shell: rise over side. */
+    private static final double STEEPEST = 0.2;
 
     private final Findings findings;
     private final Section root;
-    private final List<PanelFile.Assumption> assumptions = new ArrayList<>();
+    private final MaterialSection materials = new MaterialSection(MaterialLibrary.standard());
 
     PanelReader(Findings findings, MappingNode root) {
         this.findings = findings;
         this.root = new Section(findings, root).allowing(KNOWN, LATER);
     }
 
-    PanelFile read() {
-        MaterialSection materials = new MaterialSection(findings);
-        MaterialLibrary library = materials.library(root, MaterialLibrary.standard());
-        String name = root.has("name") ? root.text("name").orElse("panel") : "panel";
-        Map<String, Job> jobs = new LinkedHashMap<>();
-        job(root, name, library, materials, assumptions)
-                .ifPresent(job -> jobs.put(PanelFile.AS_DRAWN, job));
-        if (root.has("variants")) {
-            root.map("variants")
-                    .ifPresent(
-                            variants ->
-                                    variants.entries()
-                                            .forEach(
-                                                    (variant, node) ->
-                                                            variant(
-                                                                            variant, node, name,
-                                                                            library, materials)
-                                                                    .ifPresent(
-                                                                            job ->
-                                                                                    jobs.put(
-                                                                                            variant,
-                                                                                            job))));
-        }
-        findings.stopIfAny();
-        return new PanelFile(name, library, jobs, assumptions);
+    private static List<String> join(List<String> first, List<String> then) {
+        return Stream.concat(first.stream(), then.stream()).toList();
     }
 
-    private Optional<Job> variant(
-            String variant,
-            Node node,
-            String name,
-            MaterialLibrary library,
-            MaterialSection materials) {
+    PanelFile read() {
+        materials.add(root);
+        String name = root.has("name") ? root.text("name").orElse("panel") : "panel";
+        List<PanelFile.Assumption> assumptions = new ArrayList<>();
+        Map<String, Job> jobs = new LinkedHashMap<>();
+        job(root, name, assumptions).ifPresent(job -> jobs.put(PanelFile.AS_DRAWN, job));
+        if (root.has("variants")) {
+            root.map("variants")
+                    .map(Section::entries)
+                    .orElse(Map.of())
+                    .forEach(
+                            (variant, node) ->
+                                    variant(variant, node, name)
+                                            .ifPresent(job -> jobs.put(variant, job)));
+        }
+        findings.stopIfAny();
+        return new PanelFile(name, materials.library(), jobs, assumptions);
+    }
+
+    private Optional<Job> variant(String variant, Node node, String name) {
+        if (variant.equals(PanelFile.AS_DRAWN)) {
+            findings.add(
+                    node,
+                    "\"" + variant + "\" is the panel without any variant.",
+                    "Give the variant another name.");
+        }
         Optional<Section> section = root.asMap(node, variant);
         if (section.isEmpty()) {
             return Optional.empty();
         }
-        List<String> known = new ArrayList<>(KNOWN);
-        known.addAll(VARIANT);
-        Section over = section.get().allowing(known, LATER);
+        Section over = section.get().allowing(VARIANT, LATER);
         Section merged = root.with(over);
         if (over.has("foam") && root.has("foam")) {
             // Only what differs stands in a variant, also inside the foam.
             merged = merged.withMap("foam", root);
         }
-        return job(merged, name + ", " + variant, library, materials, new ArrayList<>());
+        return job(merged, name + ", " + variant, new ArrayList<>());
     }
 
-    private Optional<Job> job(
-            Section keys,
-            String name,
-            MaterialLibrary library,
-            MaterialSection materials,
-            List<PanelFile.Assumption> granted) {
-        MaterialSection.Numbers n = new MaterialSection.Numbers(keys);
+    private Optional<Job> job(Section keys, String name, List<PanelFile.Assumption> granted) {
+        Numbers n = new Numbers(keys);
         double width = n.need("width", Dimension.LENGTH, 0.05, 6);
         double length = n.need("length", Dimension.LENGTH, 0.05, 6);
         Crown crown = n.complete() ? crown(keys, width, length, granted) : Crown.FLAT;
         held(keys);
-        Optional<Schedule> schedule = new ScheduleSection(keys, library, materials, granted).read();
+        Optional<Schedule> schedule = new ScheduleSection(keys, materials, granted).read();
         List<LoadCase> loads =
                 n.complete() ? new LoadSection(keys, width, length, granted).read() : List.of();
         Limits limits = new LimitSection(keys, granted).read();
@@ -153,69 +152,62 @@ final class PanelReader {
             granted.add(new PanelFile.Assumption("crown", "flat (a crown would stiffen it)"));
             return Crown.FLAT;
         }
-        Optional<Section> section =
-                keys.map("crown")
-                        .map(
-                                part ->
-                                        part.allowing(
-                                                List.of(
-                                                        "across",
-                                                        "along",
-                                                        "radius across",
-                                                        "radius along"),
-                                                List.of()));
+        Optional<Section> section = keys.map("crown").map(part -> part.allowing(CROWN));
         if (section.isEmpty()) {
             return Crown.FLAT;
         }
-        MaterialSection.Numbers n = new MaterialSection.Numbers(section.get());
-        double across = curvature(section.get(), n, "across", width);
-        double along = curvature(section.get(), n, "along", length);
-        return n.complete() ? new Crown(across, along) : Crown.FLAT;
+        return new Crown(
+                curvature(section.get(), "across", width),
+                curvature(section.get(), "along", length));
     }
 
-    /** A crown steeper than this is no shallow shell: rise over side. */
-    private static final double STEEPEST = 0.2;
-
-    private double curvature(Section keys, MaterialSection.Numbers n, String side, double span) {
-        if (keys.has("radius " + side)) {
-            double radius = n.need("radius " + side, Dimension.LENGTH, 0.05, 1000);
-            if (radius < span * 0.625) {
-                findings.add(
-                        keys.keyNode("radius " + side),
-                        "The crown is steeper than a fifth of its side: no longer a shallow panel.",
-                        "Divide the panel, or give a larger radius.");
-            }
-            return 1 / radius;
-        }
-        double rise = n.or(side, Dimension.LENGTH, 0, 2, 0);
-        if (rise > STEEPEST * span) {
+    /** Returns the curvature of one side [1/m]; 0 where it is wrong and noted. */
+    private double curvature(Section keys, String side, double span) {
+        String radiusKey = "radius " + side;
+        if (keys.has(side) && keys.has(radiusKey)) {
             findings.add(
-                    keys.keyNode(side),
-                    "The crown rises more than a fifth of its side: no longer a shallow panel.",
-                    "Divide the panel, or give a smaller rise.");
+                    keys.keyNode(radiusKey),
+                    "\"" + side + "\" and \"" + radiusKey + "\" say the same thing twice.",
+                    "Keep one of the two.");
+            return 0;
         }
-        return Crown.ofRise(rise, span, 0, span).across();
+        Numbers n = new Numbers(keys);
+        double steepest = Crown.ofRise(STEEPEST * span, span, 0, span).across();
+        double rise = n.or(side, Dimension.LENGTH, 0, 2, 0);
+        double radius = n.or(radiusKey, Dimension.LENGTH, 0.05, 1000, Double.POSITIVE_INFINITY);
+        if (!n.complete()) {
+            return 0;
+        }
+        double curvature = keys.has(side) ? Crown.ofRise(rise, span, 0, span).across() : 1 / radius;
+        if (rise > STEEPEST * span || curvature > steepest) {
+            findings.add(
+                    keys.keyNode(keys.has(side) ? side : radiusKey),
+                    "The crown rises by more than a fifth of its side: no longer a shallow panel.",
+                    "Divide the panel, or write   "
+                            + (keys.has(side)
+                                    ? side + ": " + Format.plain(STEEPEST * span, Dimension.LENGTH)
+                                    : radiusKey
+                                            + ": "
+                                            + Format.plain(1 / steepest, Dimension.LENGTH))
+                            + (keys.has(side) ? "   or less" : "   or more"));
+            return 0;
+        }
+        return curvature;
     }
 
     private void held(Section keys) {
-        if (!keys.has("held")) {
-            keys.missing(
-                    "held",
-                    "What holds the panel is missing.",
-                    "Write   held: all edges   to see it as if its whole rim were carried.");
-            return;
+        Optional<Node> node = keys.node("held");
+        String all = "Write   held: all edges   to see the panel as if its whole rim were carried.";
+        if (node.isEmpty()) {
+            keys.missing("What holds the panel is missing.", all);
+        } else if (!(node.get() instanceof ScalarNode scalar)
+                || HARDWARE.matcher(scalar.getValue()).find()) {
+            findings.addLater(
+                    keys.keyNode("held"),
+                    "Hinges, a latch and a rubber seal cannot be worked out yet.",
+                    all);
+        } else if (!scalar.getValue().strip().equals("all edges")) {
+            findings.add(node.get(), "\"held\" is not understood.", "Write   held: all edges");
         }
-        Node node = keys.node("held").orElseThrow();
-        if (node instanceof ScalarNode scalar) {
-            if (scalar.getValue().strip().equals("all edges")) {
-                return;
-            }
-            findings.add(node, "\"held\" is not understood.", "Write   held: all edges");
-            return;
-        }
-        findings.addLater(
-                keys.keyNode("held"),
-                "Hinges, a latch and a rubber seal cannot be worked out yet.",
-                "Write   held: all edges   to see the panel as if its whole rim were carried.");
     }
 }

@@ -1,8 +1,11 @@
 package org.coachskin.cli.file;
 
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.coachskin.Source;
@@ -15,47 +18,43 @@ import org.coachskin.material.Foam;
 import org.coachskin.material.MaterialLibrary;
 import org.coachskin.material.Resin;
 import org.coachskin.units.Dimension;
-import org.coachskin.units.Unit;
+import org.coachskin.units.Quantity;
+import org.coachskin.units.QuantityException;
 import org.jspecify.annotations.Nullable;
 import org.snakeyaml.engine.v2.nodes.MappingNode;
 import org.snakeyaml.engine.v2.nodes.Node;
+import org.snakeyaml.engine.v2.nodes.ScalarNode;
 
 /** What is laid: foam, resin, way of working, seal coat, outside, inside. */
 final class ScheduleSection {
 
-    private static final List<String> FOAM =
-            List.of(
-                    "kind",
-                    "density",
-                    "thickness",
-                    "E in plane",
-                    "E through the thickness",
-                    "G",
-                    "nu",
-                    "shear strength",
-                    "crush strength",
-                    "tensile strength");
+    static final List<String> PLY = List.of("cloth", "ply", "angle");
+
+    /** Plies in one line of a file. */
+    private static final int MOST = 40;
 
     private static final Pattern COUNT = Pattern.compile("^(\\d+)\\s*[x\u00d7]\\s+(.*)$");
 
+    /** The mass at the end of a cloth's name, in a unit of the table or in bare ounces. */
     private static final Pattern MASS =
-            Pattern.compile("([\\d.]+)\\s*(gsm|g/m2|g/m\u00b2|oz/yd2|oz)\\s*$");
+            Pattern.compile(
+                    "(?<words>.*?)\\s*(?<number>(?:\\d+[ -])?\\d+/\\d+|\\d+(?:\\.\\d+)?)\\s*(?<unit>[a-zA-Z]\\S*)$");
+
+    /** Masses as sold are rounded: two within this share of each other are one cloth [-]. */
+    private static final double SAME_CLOTH = 0.02;
 
     private final Section root;
     private final Findings findings;
-    private final MaterialLibrary library;
     private final MaterialSection materials;
+    private final MaterialLibrary library;
     private final List<PanelFile.Assumption> assumptions;
 
     ScheduleSection(
-            Section root,
-            MaterialLibrary library,
-            MaterialSection materials,
-            List<PanelFile.Assumption> assumptions) {
+            Section root, MaterialSection materials, List<PanelFile.Assumption> assumptions) {
         this.root = root;
         this.findings = root.findings();
-        this.library = library;
         this.materials = materials;
+        this.library = materials.library();
         this.assumptions = assumptions;
     }
 
@@ -68,7 +67,6 @@ final class ScheduleSection {
         Schedule.SealCoatMass coat = sealCoat(root.has("foam"));
         if (outside.isEmpty() && inside.isEmpty() && findings.isEmpty()) {
             root.missing(
-                    "outside",
                     "Nothing is laid: outside and inside are both empty.",
                     "Write   outside:   and under it   - twill glass 300 g/m^2");
         }
@@ -77,7 +75,7 @@ final class ScheduleSection {
         }
         if (!root.has("foam")) {
             List<Schedule.Item> all = new ArrayList<>(inside);
-            java.util.Collections.reverse(all);
+            Collections.reverse(all);
             all.addAll(outside);
             outside = all;
             inside = List.of();
@@ -112,16 +110,27 @@ final class ScheduleSection {
 
     private Optional<Resin> resin() {
         if (!root.has("resin")) {
-            root.missing("resin", "The resin is missing.", "Write   resin: epoxy");
+            root.missing("The resin is missing.", "Write   resin: epoxy");
             return Optional.empty();
         }
-        Optional<String> name = root.text("resin");
+        Section keys = root;
+        String key = "resin";
+        if (root.node("resin").orElseThrow() instanceof MappingNode map) {
+            keys = new Section(findings, map).allowing(List.of("name"), List.of("cured", "warmed"));
+            key = "name";
+            if (!keys.has("name")) {
+                keys.missing("The resin's name is missing.", "Write   resin: epoxy");
+            }
+        }
+        Optional<String> name = keys.text(key);
         Optional<Resin> resin = name.flatMap(library::resin);
         if (name.isPresent() && resin.isEmpty()) {
             findings.add(
-                    root.keyNode("resin"),
+                    keys.keyNode(key),
                     "No resin of that name is known.",
-                    "Write   resin: "
+                    "Write   "
+                            + key
+                            + ": "
                             + library.nearestResin(name.get())
                             + "\nOr give your own under  my resins.  List:  coachskin materials resin");
         }
@@ -152,16 +161,10 @@ final class ScheduleSection {
                     new PanelFile.Assumption(
                             "method", "half of each skin's weight is glass (brush and squeegee)"));
         }
-        double share =
-                new MaterialSection.Numbers(root)
-                        .or("glass share", Dimension.SHARE, 0.2, 0.75, layUp.glassShare());
-        double voids =
-                new MaterialSection.Numbers(root)
-                        .or("voids", Dimension.SHARE, 0, 0.15, layUp.voids());
-        if (!root.has("glass share") && !root.has("voids")) {
-            return layUp;
-        }
-        if (Double.isNaN(share) || Double.isNaN(voids)) {
+        Numbers n = new Numbers(root);
+        double share = n.or("glass share", Dimension.SHARE, 0.2, 0.75, layUp.glassShare());
+        double voids = n.or("voids", Dimension.SHARE, 0, 0.15, layUp.voids());
+        if (!n.complete() || !(root.has("glass share") || root.has("voids"))) {
             return layUp;
         }
         return new LayUp(
@@ -173,12 +176,14 @@ final class ScheduleSection {
     }
 
     private Optional<Schedule.Board> board() {
-        Optional<Section> keys = root.map("foam").map(section -> section.allowing(FOAM, List.of()));
+        List<String> known = new ArrayList<>(FoamSection.KEYS);
+        known.add("thickness");
+        Optional<Section> keys = root.map("foam").map(section -> section.allowing(known));
         if (keys.isEmpty()) {
             return Optional.empty();
         }
-        Optional<Foam> foam = materials.foam(keys.get(), library);
-        MaterialSection.Numbers n = new MaterialSection.Numbers(keys.get());
+        Optional<Foam> foam = materials.foams().read(keys.get());
+        Numbers n = new Numbers(keys.get());
         double thickness = n.need("thickness", Dimension.LENGTH, 0.001, 0.15);
         return foam.isPresent() && n.complete()
                 ? Optional.of(
@@ -204,7 +209,7 @@ final class ScheduleSection {
                     root.map("seal coat")
                             .orElseThrow()
                             .allowing(List.of("outside", "inside"), List.of());
-            MaterialSection.Numbers n = new MaterialSection.Numbers(keys);
+            Numbers n = new Numbers(keys);
             double outside = n.or("outside", Dimension.AREAL_MASS, 0, 2, usual.outside());
             double inside = n.or("inside", Dimension.AREAL_MASS, 0, 2, usual.inside());
             return n.complete() ? new Schedule.SealCoatMass(outside, inside, 0.3, weighed) : usual;
@@ -217,22 +222,31 @@ final class ScheduleSection {
     /** Plies of one face, with those that a variant adds. */
     private List<Schedule.Item> plies(String face) {
         List<Schedule.Item> items = new ArrayList<>();
-        for (Node node : root.list(face)) {
-            items.addAll(items(node, face));
-        }
-        for (Node node : root.list(face + " add")) {
-            items.addAll(items(node, face));
+        for (String key : List.of(face, face + " add")) {
+            if (root.node(key).filter(ScheduleSection::isBareFace).isPresent()) {
+                continue;
+            }
+            if (root.has(key) && root.list(key).stream().allMatch(Yaml::isNothing)) {
+                findings.add(
+                        root.keyNode(key),
+                        "The skin is empty.",
+                        "Write   " + key + ": [twill glass 300 g/m^2]   or   " + key + ": none");
+                continue;
+            }
+            root.list(key).forEach(node -> items.addAll(items(node, key)));
         }
         return items;
+    }
+
+    private static boolean isBareFace(Node node) {
+        return node instanceof ScalarNode scalar && scalar.getValue().strip().equals("none");
     }
 
     private List<Schedule.Item> items(Node node, String face) {
         double angle = 0;
         Node name = node;
         if (node instanceof MappingNode map) {
-            Section keys =
-                    new Section(findings, map)
-                            .allowing(List.of("cloth", "ply", "angle"), List.of());
+            Section keys = new Section(findings, map).allowing(PLY);
             Optional<Node> given = keys.node("cloth").or(() -> keys.node("ply"));
             if (given.isEmpty()) {
                 findings.add(
@@ -253,47 +267,67 @@ final class ScheduleSection {
         int count = 1;
         String name = text;
         if (counted.matches()) {
-            count =
-                    Integer.parseInt(
-                            counted.group(1).substring(0, Math.min(3, counted.group(1).length())));
+            count = counted.group(1).length() > 3 ? MOST + 1 : Integer.parseInt(counted.group(1));
             name = counted.group(2);
-            if (count < 1 || count > 40) {
-                findings.add(node, "So many plies are not laid by hand.", "Write   2 x " + name);
+            if (count < 1 || count > MOST) {
+                findings.add(
+                        node,
+                        "From 1 to " + MOST + " plies can be laid by hand.",
+                        "Write   2 x " + name);
                 return List.of();
             }
         }
-        Optional<Ply> ply = materials.ply(root, name);
+        Optional<Ply> ply = materials.ply(name);
         if (ply.isPresent()) {
-            return java.util.Collections.nCopies(count, new Schedule.Given(ply.get(), angle));
+            return Collections.nCopies(count, new Schedule.Given(ply.get(), angle));
         }
-        Optional<Cloth> cloth = library.cloth(name);
-        if (cloth.isEmpty()) {
-            cloth = library.cloth(inFull(name));
-        }
+        Optional<Cloth> cloth = library.cloth(name).or(byMass(name));
         if (cloth.isEmpty()) {
             findings.add(
                     node,
                     "No cloth of that name is known.",
                     "Write   "
-                            + library.nearestCloth(inFull(name))
+                            + library.nearestCloth(name)
                             + "\nOr give your own under  my cloths.  List:  coachskin materials cloth");
             return List.of();
         }
-        return java.util.Collections.nCopies(count, new Schedule.Wet(cloth.get(), angle));
+        return Collections.nCopies(count, new Schedule.Wet(cloth.get(), angle));
     }
 
-    /** A name with its mass in g/m^2: 10 oz is 339 g/m^2, 300 gsm is 300 g/m^2. */
-    private static String inFull(String name) {
-        Matcher mass = MASS.matcher(name);
-        if (!mass.find()) {
-            return name;
-        }
-        String symbol = mass.group(2).equals("oz") ? "oz/yd^2" : mass.group(2);
-        double grams =
-                Unit.of(Dimension.AREAL_MASS, symbol)
-                                .orElseThrow()
-                                .toSi(Double.parseDouble(mass.group(1)))
-                        * 1000;
-        return name.substring(0, mass.start()) + Math.round(grams) + " g/m^2";
+    /**
+     * Returns the cloth of the same words and, as sold, the same mass: 10 oz is 339 g/m^2. Bare
+     * ounces are to the square yard for cloth and, as mat is sold, to the square foot for mat.
+     */
+    private Supplier<Optional<Cloth>> byMass(String name) {
+        return () -> {
+            Matcher m = MASS.matcher(name);
+            if (!m.matches()) {
+                return Optional.empty();
+            }
+            boolean mat = m.group("words").startsWith("mat");
+            String unit =
+                    m.group("unit").equals("oz") ? mat ? "oz/ft^2" : "oz/yd^2" : m.group("unit");
+            double mass;
+            try {
+                mass = Quantity.parse(m.group("number") + " " + unit, Dimension.AREAL_MASS);
+            } catch (QuantityException e) {
+                return Optional.empty();
+            }
+            Optional<Cloth> cloth =
+                    library.cloths().stream()
+                            .filter(each -> each.name().startsWith(m.group("words") + " "))
+                            .filter(each -> off(each, mass) <= SAME_CLOTH)
+                            .min(Comparator.comparingDouble(each -> off(each, mass)));
+            cloth.ifPresent(
+                    each ->
+                            assumptions.add(
+                                    new PanelFile.Assumption(
+                                            "cloth", "\"" + name + "\" is " + each.name())));
+            return cloth;
+        };
+    }
+
+    private static double off(Cloth cloth, double mass) {
+        return Math.abs(cloth.arealMass() / mass - 1);
     }
 }

@@ -10,6 +10,8 @@ import org.coachskin.material.MaterialLibrary;
 import org.coachskin.units.Dimension;
 import org.coachskin.units.Quantity;
 import org.coachskin.units.QuantityException;
+import org.coachskin.units.Unit;
+import org.snakeyaml.engine.v2.common.FlowStyle;
 import org.snakeyaml.engine.v2.nodes.MappingNode;
 import org.snakeyaml.engine.v2.nodes.Node;
 import org.snakeyaml.engine.v2.nodes.NodeTuple;
@@ -25,23 +27,52 @@ final class Section {
     private final Map<String, Node> values = new LinkedHashMap<>();
 
     Section(Findings findings, MappingNode map) {
-        this.findings = findings;
-        this.place = map;
+        this(findings, (Node) map);
+        String before = "";
         for (NodeTuple tuple : map.getValue()) {
-            keyNodes.put(Yaml.key(tuple), tuple.getKeyNode());
-            values.put(Yaml.key(tuple), tuple.getValueNode());
+            String key = Yaml.key(tuple);
+            if (isRestOfNumber(map, before, key, tuple.getValueNode())) {
+                values.computeIfPresent(before, (k, value) -> withComma((ScalarNode) value, key));
+            } else {
+                keyNodes.put(key, tuple.getKeyNode());
+                values.put(key, tuple.getValueNode());
+                before = key;
+            }
         }
     }
 
-    /** This section with the keys of {@code over} in place of its own. */
+    private Section(Findings findings, Node place) {
+        this.findings = findings;
+        this.place = place;
+    }
+
+    /** Returns a section without keys, where a name alone stands in place of a map. */
+    static Section empty(Findings findings, Node place) {
+        return new Section(findings, place);
+    }
+
+    /** Whether {@code {thickness: 12,5 mm}} was cut at its comma. */
+    private boolean isRestOfNumber(MappingNode map, String before, String key, Node value) {
+        return map.getFlowStyle() == FlowStyle.FLOW
+                && Yaml.isNothing(value)
+                && key.matches("\\d.*")
+                && values.get(before) instanceof ScalarNode number
+                && number.getValue().matches(".*\\d");
+    }
+
+    private static Node withComma(ScalarNode number, String rest) {
+        return new ScalarNode(
+                number.getTag(),
+                true,
+                number.getValue() + "," + rest,
+                number.getScalarStyle(),
+                number.getStartMark(),
+                number.getEndMark());
+    }
+
+    /** Returns this section with the keys of {@code over} in place of its own. */
     Section with(Section over) {
-        Section merged =
-                new Section(
-                        findings,
-                        new MappingNode(
-                                place.getTag(),
-                                List.of(),
-                                org.snakeyaml.engine.v2.common.FlowStyle.BLOCK));
+        Section merged = new Section(findings, place);
         merged.keyNodes.putAll(keyNodes);
         merged.values.putAll(values);
         merged.keyNodes.putAll(over.keyNodes);
@@ -50,8 +81,8 @@ final class Section {
     }
 
     /**
-     * This section with the map {@code key} over that of {@code base}: only what differs is
-     * written.
+     * Returns this section with the map {@code key} laid over that of {@code base}: only what
+     * differs is written.
      */
     Section withMap(String key, Section base) {
         if (values.get(key) instanceof MappingNode top
@@ -84,17 +115,20 @@ final class Section {
                                 "\"" + key + "\" cannot be worked out yet.",
                                 "Take it out to see the panel without it; nothing of it is guessed.");
                     } else if (!known.contains(key)) {
-                        String nearest = MaterialLibrary.nearest(key, known);
                         findings.add(
                                 node,
                                 "There is no key \"" + key + "\" here.",
                                 "Write   "
-                                        + nearest
+                                        + MaterialLibrary.nearest(key, known)
                                         + ":   or one of: "
                                         + String.join(", ", known));
                     }
                 });
         return this;
+    }
+
+    Section allowing(List<String> known) {
+        return allowing(known, List.of());
     }
 
     Findings findings() {
@@ -117,8 +151,8 @@ final class Section {
         return Optional.ofNullable(keyNodes.get(key)).orElse(place);
     }
 
-    /** Notes that {@code key} is missing. */
-    void missing(String key, String what, String fix) {
+    /** Notes what is missing from this section. */
+    void missing(String what, String fix) {
         findings.add(place, what, fix);
     }
 
@@ -154,62 +188,78 @@ final class Section {
 
     /** The items of a list; a single value counts as a list of one. */
     List<Node> list(String key) {
-        Optional<Node> node = node(key);
-        if (node.isEmpty()) {
-            return List.of();
-        }
-        return node.get() instanceof SequenceNode sequence
-                ? new ArrayList<>(sequence.getValue())
-                : List.of(node.get());
+        return node(key)
+                .map(
+                        node ->
+                                node instanceof SequenceNode sequence
+                                        ? sequence.getValue()
+                                        : List.of(node))
+                .orElse(List.of());
     }
 
     /** A quantity within bounds that no panel leaves; empty and noted where it is not one. */
     OptionalDouble quantity(String key, Dimension dimension, double low, double high) {
-        Optional<Node> node = node(key);
-        if (node.isEmpty()) {
-            return OptionalDouble.empty();
-        }
-        Optional<String> text = scalar(node.get(), key);
+        Optional<String> text = text(key);
         return text.isEmpty()
                 ? OptionalDouble.empty()
-                : quantity(node.get(), key, text.get(), dimension, low, high);
+                : quantity(keyNode(key), key, text.get(), dimension, low, high);
     }
 
     OptionalDouble quantity(
             Node node, String key, String text, Dimension dimension, double low, double high) {
+        double value;
         try {
-            double value = Quantity.parse(text, dimension);
-            if (dimension == Dimension.SHARE && (value < 0 || value > 1)) {
-                findings.add(
-                        node,
-                        "\"" + key + "\" is a share and lies between 0 and 1.",
-                        "Write for example   " + key + ": 50 %");
-            } else if (value <= 0 && low > 0) {
-                findings.add(
-                        node, "\"" + key + "\" must be above zero.", "Write what you measured.");
-            } else if (value < low || value > high) {
-                findings.add(
-                        node,
-                        "\""
-                                + key
-                                + "\" is "
-                                + text
-                                + ": no panel of this kind is like that. Is the unit right?",
-                        "It should lie between "
-                                + Format.plain(low, dimension)
-                                + " and "
-                                + Format.plain(high, dimension)
-                                + ".");
-            } else {
-                return OptionalDouble.of(value);
-            }
+            value = Quantity.parse(text, dimension);
         } catch (QuantityException e) {
             findings.add(
                     node,
-                    "\"" + key + "\" is " + text + ". " + e.getMessage(),
+                    "\"" + key + "\" " + e.getMessage() + ".",
                     "Write   " + key + ": " + e.fix());
+            return OptionalDouble.empty();
+        }
+        if (value >= low && value <= high) {
+            return OptionalDouble.of(value);
+        }
+        String range =
+                "It should lie between "
+                        + Format.plain(low, dimension)
+                        + " and "
+                        + Format.plain(high, dimension)
+                        + ".";
+        if (dimension == Dimension.SHARE && (value < 0 || value > 1)) {
+            boolean percent = value >= 100 * low && value <= 100 * high;
+            findings.add(
+                    node,
+                    "\"" + key + "\" is a share and lies between 0 and 1.",
+                    percent ? "Write   " + key + ": " + text + " %" : range);
+        } else if (value <= 0 && low >= 0) {
+            String bound = low > 0 ? "be above zero" : "not be below zero";
+            findings.add(node, "\"" + key + "\" is " + text + "; it must " + bound + ".", range);
+        } else {
+            findings.add(
+                    node,
+                    "\"" + key + "\" is " + text + ": no panel of this kind is like that.",
+                    meant(key, text, dimension, low, high) + range);
         }
         return OptionalDouble.empty();
+    }
+
+    /** The same number in the unit that would make sense of it, if there is one. */
+    private static String meant(
+            String key, String text, Dimension dimension, double low, double high) {
+        String number = text.replaceFirst("[\\s]*[^\\d\\s.][^\\d]*$", "");
+        for (Unit unit : Unit.of(dimension)) {
+            String other = number + " " + unit.symbol();
+            try {
+                double value = Quantity.parse(other, dimension);
+                if (value >= low && value <= high) {
+                    return "Is   " + key + ": " + other + "   meant?\n";
+                }
+            } catch (QuantityException e) {
+                return "";
+            }
+        }
+        return "";
     }
 
     /** Yes or no. */

@@ -2,9 +2,11 @@
  * The panel file, in: YAML to a job, with every mistake found at once.
  *
  * <p><b>Read in this order.</b> {@link org.coachskin.cli.file.PanelFile} is what a file says;
- * {@code Yaml} turns text into nodes that know their line; {@code Section} reads the keys of one
- * map and notes what is wrong with them; {@code MaterialSection}, {@code ScheduleSection}, {@code
- * LoadSection} and {@code LimitSection} read the parts.
+ * {@code TextFile} and {@code Yaml} turn a file into nodes that know their line; {@code Section}
+ * reads the keys of one map and notes what is wrong with them in {@code Findings}; {@code
+ * PanelReader} puts together what {@code MaterialSection} (with {@code FoamSection} and {@code
+ * PlySection}), {@code ScheduleSection}, {@code LoadSection} (with {@code PlaceSection}) and {@code
+ * LimitSection} read.
  */
 @NullMarked
 package org.coachskin.cli.file;
