@@ -1,0 +1,201 @@
+package org.coachskin.cli.file;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.networknt.schema.InputFormat;
+import com.networknt.schema.Schema;
+import com.networknt.schema.SchemaRegistry;
+import com.networknt.schema.SpecificationVersion;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Stream;
+import org.coachskin.panel.EverydayLoads;
+import org.coachskin.units.Dimension;
+import org.coachskin.units.Unit;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.snakeyaml.engine.v2.api.Load;
+import org.snakeyaml.engine.v2.api.LoadSettings;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.ObjectMapper;
+
+/** An editor that knows the schema says what the reader says. */
+class PanelSchemaTest {
+
+    private static final ObjectMapper JSON = new ObjectMapper();
+
+    private static final String TEXT = read();
+
+    private static final JsonNode TREE = JSON.readTree(TEXT);
+
+    private static final Schema SCHEMA =
+            SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
+                    .getSchema(TEXT, InputFormat.JSON);
+
+    private static String read() {
+        try (InputStream in =
+                Objects.requireNonNull(
+                        PanelFile.class.getResourceAsStream("panel-file.schema.json"))) {
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private static List<String> complaints(String yaml) {
+        Object tree = new Load(LoadSettings.builder().build()).loadFromString(yaml);
+        return SCHEMA.validate(JSON.writeValueAsString(tree), InputFormat.JSON).stream()
+                .map(Object::toString)
+                .toList();
+    }
+
+    static List<Path> panelFiles() throws IOException {
+        List<Path> files = new ArrayList<>();
+        for (String folder :
+                List.of("../examples/panels", "src/main/resources/org/coachskin/cli/new")) {
+            try (Stream<Path> all = Files.list(Path.of(folder))) {
+                all.filter(file -> file.toString().endsWith(".yaml")).sorted().forEach(files::add);
+            }
+        }
+        return files;
+    }
+
+    @ParameterizedTest
+    @MethodSource("panelFiles")
+    void everyExampleFollowsTheSchemaAndIsRead(Path file) throws IOException {
+        assertEquals(List.of(), complaints(Files.readString(file)));
+        assertFalse(PanelFile.read(file).jobs().isEmpty());
+    }
+
+    @Test
+    void theReaderAndTheSchemaKnowTheSameKeys() {
+        Map<String, List<String>> reader = new HashMap<>();
+        reader.put("", PanelReader.KNOWN);
+        reader.put("variant", PanelReader.VARIANT);
+        reader.put("crown", PanelReader.CROWN);
+        reader.put("ownFoam", FoamSection.KEYS);
+        reader.put("foam", plus(FoamSection.KEYS, "thickness"));
+        reader.put("limits", LimitSection.KEYS);
+        reader.put("factors", LimitSection.FACTORS);
+        reader.put("ownFibre", MaterialSection.FIBRE);
+        reader.put("ownCloth", MaterialSection.CLOTH);
+        reader.put("ownResin", MaterialSection.RESIN);
+        reader.put("ownPly", PlySection.KEYS);
+        reader.put("ownLoad", LoadSection.OWN);
+        List<String> loads =
+                new ArrayList<>(
+                        EverydayLoads.known().stream().map(EverydayLoads.Named::name).toList());
+        loads.addAll(LoadSection.SPREAD);
+        reader.put("loadMap", loads);
+
+        reader.forEach(
+                (name, keys) -> {
+                    JsonNode node = name.isEmpty() ? TREE : TREE.path("$defs").path(name);
+                    assertEquals(
+                            new TreeSet<>(keys),
+                            new TreeSet<>(node.path("properties").propertyNames()),
+                            name);
+                });
+        assertEquals(new TreeSet<>(LoadSection.PRESS), keysOf("press", "anyOf", 1));
+        assertEquals(new TreeSet<>(ScheduleSection.PLY), keysOf("ply", "anyOf", 1));
+        assertEquals(new TreeSet<>(PlaceSection.TAPE), keysOf("place", "anyOf", 1));
+    }
+
+    private static Set<String> keysOf(String def, String choice, int index) {
+        return new TreeSet<>(
+                TREE.path("$defs")
+                        .path(def)
+                        .path(choice)
+                        .path(index)
+                        .path("properties")
+                        .propertyNames());
+    }
+
+    private static List<String> plus(List<String> keys, String key) {
+        List<String> all = new ArrayList<>(keys);
+        all.add(key);
+        return all;
+    }
+
+    @ParameterizedTest
+    @EnumSource(
+            value = Dimension.class,
+            names = {"SHARE", "RATIO", "TIME", "FORCE_PER_LENGTH"},
+            mode = EnumSource.Mode.EXCLUDE)
+    void theSchemaKnowsEveryUnitOfTheReader(Dimension dimension) {
+        String def = camel(dimension.name());
+        String pattern = TREE.path("$defs").path(def).path("pattern").asString();
+
+        for (Unit unit : Unit.of(dimension)) {
+            assertTrue(("12.5 " + unit.symbol()).matches(pattern), def + " " + unit.symbol());
+        }
+        assertFalse("12.5".matches(pattern));
+        assertFalse("12.5 bananas".matches(pattern));
+        assertFalse(("12,5 " + Unit.of(dimension).get(0).symbol()).matches(pattern));
+    }
+
+    private static String camel(String name) {
+        StringBuilder camel = new StringBuilder();
+        for (String word : name.toLowerCase(Locale.ROOT).split("_", -1)) {
+            camel.append(
+                    camel.isEmpty()
+                            ? word
+                            : Character.toUpperCase(word.charAt(0)) + word.substring(1));
+        }
+        return camel.toString();
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "width: 900",
+                "width: 900 kg",
+                "width: 900,5 mm",
+                "resin:",
+                "held: everywhere",
+                "held: {front edge: hinges}",
+                "outside: []",
+                "outsid: [twill glass 300 g/m^2]",
+                "loads: [plam]",
+                "loads: {wind: 110}",
+                "loads: {palm: {at: centre}}",
+                "loads: {hand: {force: 100 N}}",
+                "limits: {felt stiffness: 40}",
+                "glass share: 52",
+                "variants: {a: {variants: {}}}",
+                "my cloths: {house: {mass: 300}}",
+            })
+    void whatTheReaderRefusesTheSchemaRefuses(String line) {
+        String good =
+                """
+                width: 900 mm
+                length: 600 mm
+                resin: epoxy
+                outside: [twill glass 300 g/m^2]
+                held: all edges
+                """;
+        String key = line.substring(0, line.indexOf(':'));
+
+        assertEquals(List.of(), complaints(good));
+        assertFalse(
+                complaints(good.replaceFirst("(?m)^" + key + ":.*\\n", "") + line + "\n")
+                        .isEmpty());
+    }
+}
