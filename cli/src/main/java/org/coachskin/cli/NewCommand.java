@@ -5,7 +5,6 @@ import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
-import java.nio.file.StandardOpenOption;
 import java.util.List;
 import java.util.regex.Matcher;
 import org.coachskin.material.MaterialLibrary;
@@ -16,12 +15,13 @@ import picocli.CommandLine.ParseResult;
 final class NewCommand implements Subcommand {
 
     /** What there is a file for. */
-    static final List<String> KNOWN = List.of("lid", "roof", "bare");
+    static final List<String> KNOWN = List.of("lid", "door", "roof", "bare");
 
     @Override
     public CommandSpec spec() {
         return CommandSpec.create()
-                .addPositional(Subcommand.arguments("lid, roof or bare, and a file", "0", "2"));
+                .addPositional(
+                        Subcommand.arguments("lid, door, roof or bare, and a file", "0", "2"));
     }
 
     @Override
@@ -47,9 +47,16 @@ final class NewCommand implements Subcommand {
                 file + " is written. Fill it in, then   coachskin check " + file + "\n");
     }
 
+    /** Writes a file that was not there; what cannot be written whole is taken away again. */
     private static void write(String file, String text) {
         try {
-            Files.writeString(Path.of(file), text, StandardOpenOption.CREATE_NEW);
+            Path path = Files.createFile(Path.of(file));
+            try {
+                Files.writeString(path, text);
+            } catch (IOException e) {
+                Files.deleteIfExists(path);
+                throw e;
+            }
         } catch (FileAlreadyExistsException e) {
             throw Panels.refused(file + " is there already.", "Choose another name.");
         } catch (IOException | InvalidPathException e) {
