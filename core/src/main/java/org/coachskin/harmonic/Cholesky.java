@@ -13,6 +13,17 @@ public final class Cholesky {
      * @throws ArithmeticException when the matrix is not positive definite
      */
     public static void solve(double[] matrix, int k, double[] x) {
+        factor(matrix, k);
+        substitute(matrix, k, x);
+    }
+
+    /**
+     * Writes the factor into the lower half of {@code matrix}.
+     *
+     * @param matrix k by k by rows
+     * @throws ArithmeticException when the matrix is not positive definite
+     */
+    public static void factor(double[] matrix, int k) {
         for (int j = 0; j < k; j++) {
             for (int i = j; i < k; i++) {
                 double sum = matrix[i * k + j];
@@ -29,6 +40,15 @@ public final class Cholesky {
                 }
             }
         }
+    }
+
+    /**
+     * Solves with a factor in place.
+     *
+     * @param matrix as left by {@link #factor}
+     * @param x right-hand side, overwritten by the solution
+     */
+    public static void substitute(double[] matrix, int k, double[] x) {
         for (int i = 0; i < k; i++) {
             for (int l = 0; l < i; l++) {
                 x[i] -= matrix[i * k + l] * x[l];

@@ -1,5 +1,6 @@
 package org.coachskin.harmonic;
 
+import java.util.Arrays;
 import org.coachskin.laminate.Laminate;
 
 /**
@@ -67,10 +68,38 @@ public abstract sealed class Kinematics {
      */
     public abstract void stretch(double z, double[] dm);
 
+    /**
+     * Returns which deflection field the rotation {@code i} makes a shear strain with, or -1 where
+     * field {@code i} is no rotation.
+     */
+    abstract int turnsWith(int i);
+
+    /**
+     * Writes the share of each deflection's slope that is left in the shear strain when rotations
+     * are counted from the slope.
+     *
+     * @param dn as by {@link #rotation}
+     * @param m as by {@link #deflection}
+     * @param rest overwritten; length {@link #deflections}
+     */
+    public final void slopeLeft(double[] dn, double[] m, double[] rest) {
+        System.arraycopy(m, 0, rest, 0, deflections);
+        for (int i = 0; i < inPlane; i++) {
+            if (turnsWith(i) >= 0) {
+                rest[turnsWith(i)] -= dn[i];
+            }
+        }
+    }
+
     /** Fields u, phi: u(z) = u + z phi. */
     static final class FirstOrder extends Kinematics {
         FirstOrder() {
             super(2, 1);
+        }
+
+        @Override
+        int turnsWith(int i) {
+            return i > 0 ? 0 : -1;
         }
 
         @Override
@@ -109,6 +138,11 @@ public abstract sealed class Kinematics {
             this.bottom = bottom;
             this.top = top;
             this.reference = clamp(0);
+        }
+
+        @Override
+        int turnsWith(int i) {
+            return i > 0 ? 0 : -1;
         }
 
         private double clamp(double z) {
@@ -168,6 +202,14 @@ public abstract sealed class Kinematics {
             this.bubble = inPlane - 2;
         }
 
+        @Override
+        int turnsWith(int i) {
+            if (outsideSkin > 0 && i == 1) {
+                return 0;
+            }
+            return insideSkin > 0 && i == inside + 1 ? 1 : -1;
+        }
+
         /** Returns -1 at the inside face of the foam, 1 at its outside face. */
         private double zeta(double z) {
             return (2 * z - top - bottom) / (top - bottom);
@@ -175,7 +217,7 @@ public abstract sealed class Kinematics {
 
         @Override
         public void displacement(double z, double[] n) {
-            java.util.Arrays.fill(n, 0, inPlane, 0);
+            Arrays.fill(n, 0, inPlane, 0);
             double zeta = zeta(z);
             if (zeta > 1) {
                 n[0] = 1;
@@ -195,7 +237,7 @@ public abstract sealed class Kinematics {
 
         @Override
         public void rotation(double z, double[] dn) {
-            java.util.Arrays.fill(dn, 0, inPlane, 0);
+            Arrays.fill(dn, 0, inPlane, 0);
             double zeta = zeta(z);
             double slope = 1 / (top - bottom);
             if (zeta > 1) {

@@ -194,13 +194,16 @@ public final class LocalEffect {
         double[] m = new double[system.first - system.second];
         system.kinematics().rotation(z, dn);
         system.kinematics().deflection(z, m);
+        // The value of a rotation is its shear strain, so its slope is in it already.
+        double[] slope = new double[m.length];
+        system.kinematics().slopeLeft(dn, m, slope);
         int offset = axis == 0 ? 0 : system.first;
         double sum = 0;
         for (int i = 0; i < dn.length; i++) {
             sum += dn[i] * f[3 * (offset + i)];
         }
         for (int i = 0; i < m.length; i++) {
-            sum += m[i] * f[3 * (system.second + i) + 1 + axis];
+            sum += slope[i] * f[3 * (system.second + i) + 1 + axis];
         }
         return sum;
     }

@@ -6,13 +6,12 @@ import org.coachskin.NoAnswerException;
 import org.coachskin.Problem;
 import org.coachskin.analysis.Analysis;
 import org.coachskin.analysis.Response;
-import org.coachskin.harmonic.Cholesky;
 import org.coachskin.harmonic.Theory;
-import org.coachskin.harmonic.WaveSystem;
 import org.coachskin.laminate.Laminate;
 import org.coachskin.laminate.Patch;
 import org.coachskin.laminate.Stiffness;
 import org.coachskin.laminate.Sym3;
+import org.coachskin.laminate.ThermalState;
 import org.coachskin.laminate.Triple;
 import org.coachskin.panel.Load;
 import org.coachskin.panel.Panel;
@@ -122,10 +121,7 @@ public final class SeriesAnalysis implements Analysis {
                     -weight.inward() * panel.laminate().mass(), 0, a, 0, b, Triple.ZERO);
         }
         Load.Heat heat = (Load.Heat) load;
-        Triple bow =
-                org.coachskin.laminate.ThermalState.of(
-                                panel.laminate(), heat.inside(), heat.outside())
-                        .curvature();
+        Triple bow = ThermalState.of(panel.laminate(), heat.inside(), heat.outside()).curvature();
         return new PatchLoad(1, 0, a, 0, b, bow);
     }
 
@@ -160,93 +156,15 @@ public final class SeriesAnalysis implements Analysis {
     @Override
     public double frequency(Panel panel) {
         refuseCoupled(panel.laminate());
-        WaveSystem system =
-                WaveSystem.of(
-                        theory,
-                        panel.laminate(),
-                        panel.crown().across(),
-                        panel.crown().along(),
-                        false);
-        double lowest = Double.POSITIVE_INFINITY;
-        // On a crown the lowest wave need not be the first; higher ones only stiffen beyond the
-        // tenth.
-        int most = panel.crown().isFlat() ? 2 : 10;
-        for (int m = 1; m <= most; m++) {
-            for (int n = 1; n <= most; n++) {
-                lowest =
-                        Math.min(
-                                lowest,
-                                frequency(
-                                        system,
-                                        m * Math.PI / panel.width(),
-                                        n * Math.PI / panel.length()));
-            }
-        }
-        return lowest;
+        return new Frequencies(theory, panel).lowest();
     }
 
     /**
-     * Returns the frequency of the wave with {@code m} half waves along x and {@code n} along y
-     * [Hz].
+     * Returns the lowest frequency of the waves with {@code m} half waves along x and {@code n}
+     * along y [Hz].
      */
     public double frequency(Panel panel, int m, int n) {
         refuseCoupled(panel.laminate());
-        WaveSystem system =
-                WaveSystem.of(
-                        theory,
-                        panel.laminate(),
-                        panel.crown().across(),
-                        panel.crown().along(),
-                        false);
-        return frequency(system, m * Math.PI / panel.width(), n * Math.PI / panel.length());
-    }
-
-    /** Inverse iteration on K x = omega^2 M x. */
-    private static double frequency(WaveSystem system, double alpha, double beta) {
-        int k = system.size;
-        double[] stiffness = new double[k * k];
-        double[] mass = new double[k * k];
-        double[] work = new double[k * k];
-        system.stiffness(alpha, beta, stiffness);
-        system.mass(mass);
-        double[] x = new double[k];
-        java.util.Arrays.fill(x, system.second, system.first, 1);
-        double before = 0;
-        double square = 0;
-        for (int step = 0; step < 200; step++) {
-            double[] y = times(mass, x);
-            double energy = dot(x, y);
-            System.arraycopy(stiffness, 0, work, 0, work.length);
-            double[] next = y.clone();
-            Cholesky.solve(work, k, next);
-            square = dot(next, y) / dot(next, times(mass, next));
-            double size = Math.sqrt(dot(next, times(mass, next)));
-            for (int i = 0; i < k; i++) {
-                x[i] = next[i] / size;
-            }
-            if (energy > 0 && Math.abs(square - before) < 1e-13 * square) {
-                break;
-            }
-            before = square;
-        }
-        return Math.sqrt(square) / (2 * Math.PI);
-    }
-
-    private static double[] times(double[] matrix, double[] x) {
-        double[] y = new double[x.length];
-        for (int i = 0; i < x.length; i++) {
-            for (int j = 0; j < x.length; j++) {
-                y[i] += matrix[i * x.length + j] * x[j];
-            }
-        }
-        return y;
-    }
-
-    private static double dot(double[] x, double[] y) {
-        double sum = 0;
-        for (int i = 0; i < x.length; i++) {
-            sum += x[i] * y[i];
-        }
-        return sum;
+        return new Frequencies(theory, panel).of(m, n);
     }
 }

@@ -44,7 +44,8 @@ final class SeriesResponse implements Response {
     }
 
     /**
-     * Returns, for each field of {@code WaveSystem}'s order, value, x-derivative and y-derivative.
+     * Returns, for each field of {@code WaveSystem}'s order, value, x-derivative and y-derivative;
+     * the value of a rotation is its shear strain.
      */
     double[] fields(double x, double y) {
         double[] out = new double[3 * (first + inPlane)];
@@ -129,14 +130,13 @@ final class SeriesResponse implements Response {
                         f[v + 2] + panel.crown().along() * f[w],
                         f[2] + f[v + 1]);
         Triple skin = new Triple(f[4], f[v + 5], f[5] + f[v + 4]);
-        double skinX = f[3] + f[w + 1];
-        double skinY = f[v + 3] + f[w + 2];
+        double skinX = f[3];
+        double skinY = f[v + 3];
         if (inPlane < 3) {
             return new SectionState(membrane, skin, skin, skinX, skinY, skinX, skinY);
         }
         Triple foam = new Triple(f[7], f[v + 8], f[8] + f[v + 7]);
-        return new SectionState(
-                membrane, skin, foam, skinX, skinY, f[6] + f[w + 1], f[v + 6] + f[w + 2]);
+        return new SectionState(membrane, skin, foam, skinX, skinY, f[6], f[v + 6]);
     }
 
     @Override

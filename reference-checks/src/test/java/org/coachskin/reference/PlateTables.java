@@ -8,6 +8,18 @@ final class PlateTables {
     private PlateTables() {}
 
     static List<PublishedTable> all() {
-        return List.of();
+        return List.of(
+                new TimoshenkoPlateTest(),
+                new RoarkPlateTest(),
+                new MindlinPlateTest(),
+                new ReddyPlateTest(),
+                new NafemsPlateTest(),
+                new SandwichPlateTest(),
+                new ReissnerCapTest(),
+                new ReddyShellTest(),
+                new PlateFrequenciesTest(),
+                new NoorFrequenciesTest(),
+                new RavilleUengTest(),
+                new ThickPlateFrequenciesTest());
     }
 }
