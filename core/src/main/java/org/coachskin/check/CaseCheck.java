@@ -36,6 +36,9 @@ final class CaseCheck {
      */
     static final double CRUSHED = 0.5e-3;
 
+    /** Heights in the foam at which its shear is looked at beside a patch, less one. */
+    private static final int HEIGHTS = 8;
+
     private final Job job;
     private final Stack stack;
     private final LoadCase load;
@@ -46,7 +49,9 @@ final class CaseCheck {
     private final List<Load.Press> presses = new ArrayList<>();
     private final Map<Mode, Margin> worst = new EnumMap<>(Mode.class);
     private final double extra;
+    private final MethodError patchError;
     private List<LocalEffect.Here> here = List.of();
+    private MethodError near = MethodError.AWAY;
 
     CaseCheck(Job job, Stack stack, LoadCase load, Response response, Response standing) {
         this.job = job;
@@ -65,6 +70,7 @@ final class CaseCheck {
                 heat.add(ThermalState.of(stack.laminate, hot.inside(), hot.outside()));
             }
         }
+        patchError = MethodError.beside(stack.layered, presses);
         extra = load.stays() ? job.limits().factors().stays() : 1;
     }
 
@@ -89,6 +95,7 @@ final class CaseCheck {
             SectionState state = response.state(station.x(), station.y());
             SectionState rest = standing.state(station.x(), station.y());
             here = local(station);
+            near = here.isEmpty() ? MethodError.AWAY : patchError;
             judge(station, state, rest, 1);
             if (load.reverses()) {
                 judge(station, state, rest, -1);
@@ -146,8 +153,8 @@ final class CaseCheck {
                 event.strength().value(),
                 multiplier,
                 job.limits().factors().skin(event.strength()),
-                MethodError.SKIN_STRESS,
-                "");
+                near.skinStress(),
+                near.remark());
     }
 
     /**
@@ -175,11 +182,9 @@ final class CaseCheck {
         double peak = stack.shearPeak();
         double tx = stack.layered.hf().m11() * state.foamShearX() / c * peak;
         double ty = stack.layered.hf().m22() * state.foamShearY() / c * peak;
-        for (LocalEffect.Here effect : here) {
-            LocalEffect.FoamShear more = effect.foam();
-            tx += sign * more.x();
-            ty += sign * more.y();
-        }
+        double[] largest = largestThroughFoam(tx, ty, sign);
+        tx = largest[0];
+        ty = largest[1];
         double still = stack.layered.hf().m11() * rest.foamShearX() / c * peak;
         double still2 = stack.layered.hf().m22() * rest.foamShearY() / c * peak;
         Factors factors = job.limits().factors();
@@ -192,8 +197,8 @@ final class CaseCheck {
                 foam.shear().value(),
                 CoreShear.reserve(tx, ty, still, still2, foam.shear()),
                 people ? factors.coreShearPeople() : factors.coreShear(),
-                MethodError.CORE_SHEAR,
-                "");
+                near.coreShear(),
+                near.remark());
         for (double z : new double[] {stack.layered.foamBottom(), stack.layered.foamTop()}) {
             Triple stress = core.stiffness().times(state.strainAt(stack.layered, z));
             keep(
@@ -204,9 +209,35 @@ final class CaseCheck {
                     foam.tension().value(),
                     CoreTension.reserve(stress, foam.tension()),
                     factors.bond(),
-                    MethodError.SKIN_STRESS,
+                    MethodError.AWAY.skinStress(),
                     "");
         }
+    }
+
+    /**
+     * Shear stress of layered theory with the local effect at the height where the sum is largest.
+     */
+    private double[] largestThroughFoam(double layeredX, double layeredY, int sign) {
+        double[] largest = {layeredX, layeredY};
+        if (here.isEmpty()) {
+            return largest;
+        }
+        double before = -1;
+        for (int k = 0; k <= HEIGHTS; k++) {
+            double x = layeredX;
+            double y = layeredY;
+            for (LocalEffect.Here effect : here) {
+                LocalEffect.FoamShear more = effect.foam((double) k / HEIGHTS);
+                x += sign * more.x();
+                y += sign * more.y();
+            }
+            if (Math.hypot(x, y) > before) {
+                before = Math.hypot(x, y);
+                largest[0] = x;
+                largest[1] = y;
+            }
+        }
+        return largest;
     }
 
     private void judgeSkins(Stations.Station at, SectionState state, int sign) {

@@ -14,6 +14,12 @@ final class Stations {
 
     private static final int GRID = 3;
 
+    /** Places under a patch, as a share of its half side. */
+    private static final double[] UNDER = {0.6, 0.8};
+
+    /** Places beside a patch, in panel thicknesses from its edge. */
+    private static final double[] BESIDE = {0.125, 1};
+
     private Stations() {}
 
     /**
@@ -68,21 +74,24 @@ final class Stations {
             List<Station> stations, Panel panel, String name, Load.Press press, boolean symmetric) {
         double hx = Patches.halfX(press.patch());
         double hy = Patches.halfY(press.patch());
-        double beside = panel.laminate().thickness();
+        double thickness = panel.laminate().thickness();
         double x = press.x();
         double y = press.y();
         stations.add(new Station("under the " + name, x, y));
         for (int side = symmetric ? 1 : -1; side <= 1; side += 2) {
+            // Skin stress peaks within the patch, foam shear just outside it.
+            for (double share : UNDER) {
+                stations.add(new Station("under the " + name, x + side * share * hx, y));
+                stations.add(new Station("under the " + name, x, y + side * share * hy));
+            }
             stations.add(new Station("at the edge of the " + name, x + side * hx, y));
             stations.add(new Station("at the edge of the " + name, x, y + side * hy));
-            addInside(
-                    stations,
-                    panel,
-                    new Station("beside the " + name, x + side * (hx + beside), y));
-            addInside(
-                    stations,
-                    panel,
-                    new Station("beside the " + name, x, y + side * (hy + beside)));
+            for (double share : BESIDE) {
+                String words = (share < 0.5 ? "at the edge of the " : "beside the ") + name;
+                double off = share * thickness;
+                addInside(stations, panel, new Station(words, x + side * (hx + off), y));
+                addInside(stations, panel, new Station(words, x, y + side * (hy + off)));
+            }
         }
     }
 

@@ -173,18 +173,22 @@ public final class LocalEffect {
         }
 
         /**
-         * Returns what has to be added to the shear stress of layered theory at mid-height of the
-         * foam.
+         * Returns what has to be added to the shear stress of layered theory, which is even through
+         * the foam, at one height in it. Beside a small patch the largest is near the outside face
+         * and not at mid-height.
+         *
+         * @param share height in the foam: 0 at its inside face, 1 at its outside face
          */
-        public FoamShear foam() {
+        public FoamShear foam(double share) {
             if (bare) {
                 return new FoamShear(0, 0);
             }
-            double middle = (foamTop() + foamBottom()) / 2;
+            double within = 1e-9 + share * (1 - 2e-9);
+            double z = foamBottom() + within * (foamTop() - foamBottom());
             double g = ((Layer.Core) laminate.layers().get(laminate.outermostCore())).foam().g();
             return new FoamShear(
-                    g * (shear(full.system, f, middle, 0) - shear(layered.system, l, middle, 0)),
-                    g * (shear(full.system, f, middle, 1) - shear(layered.system, l, middle, 1)));
+                    g * (shear(full.system, f, z, 0) - shear(layered.system, l, z, 0)),
+                    g * (shear(full.system, f, z, 1) - shear(layered.system, l, z, 1)));
         }
     }
 
