@@ -31,8 +31,8 @@ public record LayUp(String name, double glassShare, double spread, double voids,
                             0.025,
                             0.02,
                             new Source(
-                                    "an epoxy maker's thickness of single layers laid by hand, which gives 0.49 to 0.52 for 6 and "
-                                            + "10 oz cloth",
+                                    "an epoxy maker's thickness of single layers laid by hand, which gives 0.50 to 0.52 for 6 and "
+                                            + "10 oz cloth without voids",
                                     "table of single-layer thickness",
                                     Standing.PUBLISHED)),
                     new LayUp("peel ply", 0.55, 0.025, 0.02, TRADE),

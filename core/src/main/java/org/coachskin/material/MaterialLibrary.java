@@ -26,6 +26,9 @@ public final class MaterialLibrary {
      */
     private static final double MODULUS_SPREAD = 0.09;
 
+    /** How far beyond its lightest and heaviest row a table of foam is trusted [-] [judgement]. */
+    private static final double BEYOND = 1.0 / 3;
+
     private final Map<String, Fibre> fibres;
     private final Map<String, Cloth> cloths;
     private final Map<String, Resin> resins;
@@ -176,17 +179,15 @@ public final class MaterialLibrary {
     /**
      * Returns foam of that kind and density: between two rows of the table along a straight line in
      * the logarithms, beyond its ends by {@link FoamLaw}; empty where the table has no foam of that
-     * kind.
+     * kind, or ends more than a third short of that density.
      *
      * @param density [kg/m^3]
      */
     public Optional<Foam> foam(Foam.Kind kind, double density) {
-        List<Foam> rows =
-                foams.stream()
-                        .filter(foam -> foam.kind() == kind)
-                        .sorted(Comparator.comparingDouble(Foam::density))
-                        .toList();
-        if (rows.isEmpty()) {
+        List<Foam> rows = foams(kind);
+        if (rows.isEmpty()
+                || density < rows.get(0).density() * (1 - BEYOND)
+                || density > rows.get(rows.size() - 1).density() * (1 + BEYOND)) {
             return Optional.empty();
         }
         int above = 0;
@@ -213,6 +214,14 @@ public final class MaterialLibrary {
     /** Returns every foam, in the order of the table. */
     public List<Foam> foams() {
         return foams;
+    }
+
+    /** Returns the foams of one kind, lightest first. */
+    public List<Foam> foams(Foam.Kind kind) {
+        return foams.stream()
+                .filter(foam -> foam.kind() == kind)
+                .sorted(Comparator.comparingDouble(Foam::density))
+                .toList();
     }
 
     /** Returns the name of the cloth that reads most like {@code name}. */

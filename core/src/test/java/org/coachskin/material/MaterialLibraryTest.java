@@ -69,4 +69,25 @@ class MaterialLibraryTest {
             before = foam;
         }
     }
+
+    @Test
+    void theDensityLawMeetsTheModuliOfOneMakersPvc() {
+        Foam light = TABLES.foam(Foam.Kind.PVC, 60).orElseThrow();
+        for (double density : new double[] {48, 60, 100, 130}) {
+            Foam row = TABLES.foam(Foam.Kind.PVC, density).orElseThrow();
+            Foam moved = FoamLaw.atDensity(light, density);
+            assertEquals(row.g(), moved.g(), 0.08 * row.g(), "G at " + density);
+            assertEquals(
+                    row.eThrough(), moved.eThrough(), 0.08 * row.eThrough(), "E at " + density);
+        }
+    }
+
+    @Test
+    void foamMoreThanAThirdBeyondTheTableIsNotGuessed() {
+        assertTrue(TABLES.foam(Foam.Kind.POLYURETHANE, 22).isPresent());
+        assertFalse(TABLES.foam(Foam.Kind.POLYURETHANE, 21).isPresent());
+        assertTrue(TABLES.foam(Foam.Kind.PVC, 173).isPresent());
+        assertFalse(TABLES.foam(Foam.Kind.PVC, 174).isPresent());
+        assertFalse(TABLES.foam(Foam.Kind.OTHER, 64).isPresent());
+    }
 }

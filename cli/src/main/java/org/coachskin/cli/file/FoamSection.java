@@ -99,6 +99,13 @@ final class FoamSection {
                 n.complete()
                         ? kind.flatMap(k -> library.foam(k, density))
                         : kind.map(k -> library.foams().get(0));
+        if (kind.isPresent()
+                && n.complete()
+                && table.isEmpty()
+                && !NEEDED.stream().allMatch(keys::has)) {
+            tooFar(kind.get(), density, keys);
+            return Optional.empty();
+        }
         double through = modulus(n, "E through the thickness", table.map(Foam::eThrough));
         boolean onlyThrough = keys.has("E through the thickness") || table.isEmpty();
         double inPlane =
@@ -153,6 +160,26 @@ final class FoamSection {
                                 + "   or one of: "
                                 + String.join(", ", names)
                                 + "\nOr give your own under  my foams.");
+    }
+
+    private void tooFar(Foam.Kind kind, double density, Section keys) {
+        List<Foam> rows = library.foams(kind);
+        double lightest = rows.get(0).density();
+        double heaviest = rows.get(rows.size() - 1).density();
+        keys.findings()
+                .add(
+                        keys.keyNode("density"),
+                        String.format(
+                                Locale.ROOT,
+                                "%s is known from %.0f to %.0f kg/m^3; this density is too far from it to guess.",
+                                rows.get(0).name(),
+                                lightest,
+                                heaviest),
+                        String.format(
+                                Locale.ROOT,
+                                "Weigh a square block:  density: %.0f kg/m^3\nOr give its own %s.",
+                                density < lightest ? lightest : heaviest,
+                                String.join(", ", NEEDED)));
     }
 
     private static double modulus(Numbers n, String key, Optional<Double> otherwise) {

@@ -242,6 +242,23 @@ class BadFileTest {
                 "resin: epoxy");
     }
 
+    @ParameterizedTest
+    @CsvSource({
+        "polyurethane, 500, 32 to 320",
+        "PVC, 180, 48 to 130",
+        "EPS, 10, 16 to 24",
+        "XPS, 50, 28 to 32",
+        "polyisocyanurate, 90, 32 to 64"
+    })
+    void foamFarFromTheTableIsRefusedWithWhatIsKnown(String foam, String density, String known)
+            throws IOException {
+        only(
+                problems(GOOD.replace("polyurethane, density: 64", foam + ", density: " + density)),
+                "line 4",
+                "known from " + known,
+                "crush strength");
+    }
+
     @Test
     void mistakesInAFileOfMaterialsSayWhichFile() throws IOException {
         Files.writeString(folder.resolve("own.yaml"), "my resins:\n  r: {kind: epxy}\n");
