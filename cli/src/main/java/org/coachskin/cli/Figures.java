@@ -26,6 +26,7 @@ enum Figures {
     private static final Pattern MILLIMETRES = Pattern.compile("(\\d+(?:\\.\\d+)?) mm\\b");
     private static final Pattern CLOTHS =
             Pattern.compile("(\\d+(?:\\.\\d+)?) g(?:/m\\^2)?( ply| on)");
+    private static final Pattern TEMPERATURES = Pattern.compile("(\\d+) degC");
     private static final Pattern STIFFNESSES = Pattern.compile("(\\d+(?:\\.\\d+)?) N/mm");
     private static final Pattern DENSITIES =
             Pattern.compile("(\\d+) kg/m\\^3 instead of (\\d+)(?: kg/m\\^3)?");
@@ -184,7 +185,7 @@ enum Figures {
                 : decimals((kelvin - 273.15) * 1.8 + 32, 0) + " degF";
     }
 
-    /** Sizes, cloths and densities inside a sentence of the library. */
+    /** Sizes, cloths, temperatures and densities inside a sentence of the library. */
     String words(String sentence) {
         if (metric()) {
             return sentence;
@@ -204,7 +205,11 @@ enum Figures {
                                         stiffness(1000 * number(found.group(1)))
                                                 + " "
                                                 + stiffnessName());
-        Matcher densities = DENSITIES.matcher(stiffnesses);
+        String temperatures =
+                TEMPERATURES
+                        .matcher(stiffnesses)
+                        .replaceAll(found -> temperature(number(found.group(1)) + 273.15));
+        Matcher densities = DENSITIES.matcher(temperatures);
         return densities.replaceAll(
                 found ->
                         density(number(found.group(1)))

@@ -1,6 +1,7 @@
 package org.coachskin.check;
 
 import java.util.List;
+import org.coachskin.laminate.Compatibility;
 import org.coachskin.laminate.Schedule;
 import org.coachskin.panel.Crown;
 import org.coachskin.panel.LoadCase;
@@ -17,12 +18,20 @@ import org.coachskin.panel.Support;
  */
 public record Job(Panel panel, Schedule schedule, List<LoadCase> loads, Limits limits) {
 
-    /** Copies the loads and checks that there is one. */
+    /** Copies the loads; checks that there is one and that foam and resin go together. */
     public Job {
         loads = List.copyOf(loads);
         if (loads.isEmpty()) {
             throw new IllegalArgumentException(panel.name() + " has no load to be judged by");
         }
+        Compatibility.of(schedule).stream()
+                .filter(finding -> finding.severity() == Compatibility.Severity.REFUSED)
+                .findFirst()
+                .ifPresent(
+                        finding -> {
+                            throw new IllegalArgumentException(
+                                    panel.name() + " cannot be laid so: " + finding.reason());
+                        });
     }
 
     /**

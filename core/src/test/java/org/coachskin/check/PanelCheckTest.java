@@ -2,6 +2,7 @@ package org.coachskin.check;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Collections;
@@ -52,6 +53,25 @@ class PanelCheckTest {
                 schedule,
                 loads,
                 Limits.STANDARD);
+    }
+
+    @Test
+    void foamThatTheResinDissolvesMakesNoJob() {
+        Schedule good = schedule(2, 0.012, 1);
+        Foam beads = TABLES.foam(Foam.Kind.EPS, 24).orElseThrow();
+        Schedule melting =
+                new Schedule(
+                        good.outside(),
+                        good.inside(),
+                        new Schedule.Board(beads, 0.012, 0.7e-3),
+                        TABLES.resin("polyester").orElseThrow(),
+                        good.layUp(),
+                        good.sealCoat(),
+                        false);
+        Throwable thrown = assertThrows(IllegalArgumentException.class, () -> lid(melting));
+        assertEquals(
+                "lid cannot be laid so: The styrene in wet polyester dissolves polystyrene foam, through any paint.",
+                thrown.getMessage());
     }
 
     @Test

@@ -10,6 +10,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.coachskin.Source;
 import org.coachskin.Standing;
+import org.coachskin.laminate.Compatibility;
 import org.coachskin.laminate.LayUp;
 import org.coachskin.laminate.Ply;
 import org.coachskin.laminate.Schedule;
@@ -81,8 +82,7 @@ final class ScheduleSection {
             inside = List.of();
         }
         Schedule.@Nullable Board foam = board.orElse(null);
-        refuseDissolving(resin.get(), foam);
-        return Optional.of(
+        Schedule schedule =
                 new Schedule(
                         outside,
                         inside,
@@ -90,22 +90,20 @@ final class ScheduleSection {
                         resin.get(),
                         layUp,
                         coat,
-                        root.flag("wet on wet", false)));
+                        root.flag("wet on wet", false));
+        refuse(schedule);
+        return Optional.of(schedule);
     }
 
-    private void refuseDissolving(Resin resin, Schedule.@Nullable Board board) {
-        if (board == null || !resin.kind().styrene()) {
-            return;
-        }
-        Foam.Kind kind = board.foam().kind();
-        if (kind == Foam.Kind.XPS || kind == Foam.Kind.EPS) {
-            findings.add(
-                    root.keyNode("resin"),
-                    "The styrene in wet "
-                            + resin.name()
-                            + " dissolves polystyrene foam, through any paint.",
-                    "Write   resin: epoxy    or another foam:   kind: polyurethane");
-        }
+    private void refuse(Schedule schedule) {
+        Compatibility.of(schedule).stream()
+                .filter(finding -> finding.severity() == Compatibility.Severity.REFUSED)
+                .forEach(
+                        finding ->
+                                findings.add(
+                                        root.keyNode("resin"),
+                                        finding.reason(),
+                                        "Write   resin: epoxy    or another foam:   kind: polyurethane"));
     }
 
     private Optional<Resin> resin() {
