@@ -8,10 +8,11 @@ final class MaterialTables {
     private MaterialTables() {}
 
     static List<PublishedTable> all() {
-        return List.of();
+        return List.of(
+                new HandLayUpTest(), new ChamisTowTest(), new KawTowTest(), new FoamMinimaTest());
     }
 
     static List<EvidenceSection> sections() {
-        return List.of();
+        return List.of(MeasuredPlies.section(), MeasuredFoams.section());
     }
 }
