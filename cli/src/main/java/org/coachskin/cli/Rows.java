@@ -22,6 +22,7 @@ final class Rows {
         String what =
                 switch (mode) {
                     case PLY_PULLED, PLY_CRUSHED, PLY_SHEARED -> subject + " " + mode.words();
+                    case BOND -> subject + " pulled off";
                     case WRINKLING -> subject + " wrinkling";
                     case SAG -> mode.words() + " under " + called(margin.loadCase());
                     default -> mode.words();

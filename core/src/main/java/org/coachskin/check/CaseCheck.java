@@ -1,14 +1,11 @@
 package org.coachskin.check;
 
 import java.util.ArrayList;
-import java.util.EnumMap;
 import java.util.List;
-import java.util.Map;
 import org.coachskin.analysis.Response;
 import org.coachskin.failure.CoreShear;
 import org.coachskin.failure.CoreTension;
 import org.coachskin.failure.Face;
-import org.coachskin.failure.FaceWrinkling;
 import org.coachskin.failure.Factors;
 import org.coachskin.failure.FirstCrush;
 import org.coachskin.failure.LastingDent;
@@ -16,14 +13,17 @@ import org.coachskin.failure.Mode;
 import org.coachskin.failure.PlyCriterion;
 import org.coachskin.failure.PlyFailure;
 import org.coachskin.failure.ShearCrimping;
+import org.coachskin.failure.SkinBond;
 import org.coachskin.laminate.Layer;
 import org.coachskin.laminate.PlyStress;
 import org.coachskin.laminate.SectionState;
 import org.coachskin.laminate.ThermalState;
+import org.coachskin.laminate.TransverseShear;
 import org.coachskin.laminate.Triple;
 import org.coachskin.local.LocalEffect;
 import org.coachskin.material.Foam;
 import org.coachskin.material.Strength;
+import org.coachskin.panel.Crown;
 import org.coachskin.panel.Load;
 import org.coachskin.panel.LoadCase;
 
@@ -36,9 +36,6 @@ final class CaseCheck {
      */
     static final double CRUSHED = 0.5e-3;
 
-    /** Heights in the foam at which its shear is looked at beside a patch, less one. */
-    private static final int HEIGHTS = 8;
-
     private final Job job;
     private final Stack stack;
     private final LoadCase load;
@@ -47,8 +44,7 @@ final class CaseCheck {
     private final List<ThermalState> heat = new ArrayList<>();
     private final List<LocalEffect> local = new ArrayList<>();
     private final List<Load.Press> presses = new ArrayList<>();
-    private final Map<Mode, Margin> worst = new EnumMap<>(Mode.class);
-    private final double extra;
+    private final Worst worst;
     private final MethodError patchError;
     private List<LocalEffect.Here> here = List.of();
     private MethodError near = MethodError.AWAY;
@@ -71,7 +67,7 @@ final class CaseCheck {
             }
         }
         patchError = MethodError.beside(stack.layered, presses);
-        extra = load.stays() ? job.limits().factors().stays() : 1;
+        worst = new Worst(load, load.stays() ? job.limits().factors().stays() : 1);
     }
 
     Response response() {
@@ -106,7 +102,7 @@ final class CaseCheck {
                 judgePatch(press);
             }
         }
-        return List.copyOf(worst.values());
+        return worst.margins();
     }
 
     private void judge(Stations.Station at, SectionState state, SectionState rest, int sign) {
@@ -120,7 +116,7 @@ final class CaseCheck {
         }
         if (!stack.laminate.isBare()) {
             judgeFoam(at, signed, rest, sign);
-            judgeSkins(at, signed, sign);
+            judgeSkins(at, signed, rest, sign);
         }
     }
 
@@ -136,16 +132,12 @@ final class CaseCheck {
         for (LocalEffect.Here effect : here) {
             strain = strain.plus(effect.strain(z), sign);
         }
-        Triple still = rest.strainAt(stack.layered, z);
-        for (ThermalState warm : heat) {
-            // Free growth in the plane, less what this layer would do alone.
-            still = still.plus(warm.membrane(), 1).plus(laid.expansion(), -warm.rise(z));
-        }
+        Triple still = standing(rest, laid, z);
         PlyStress stress = PlyStress.of(laid.ply(), laid.angle(), strain);
         PlyStress stands = PlyStress.of(laid.ply(), laid.angle(), still);
         PlyFailure event = PlyCriterion.event(stress, stands, laid.ply());
         double multiplier = job.limits().criterion().reserve(stress, stands, laid.ply());
-        keep(
+        worst.keep(
                 event.mode(),
                 sign,
                 new Place(stack.layerWords(layer) + ", " + at.words(), at.x(), at.y(), z),
@@ -175,79 +167,93 @@ final class CaseCheck {
         return found;
     }
 
+    /** Strain that stands all the time and makes stress. */
+    private Triple standing(SectionState rest, Layer layer, double z) {
+        Triple still = rest.strainAt(stack.layered, z);
+        for (ThermalState warm : heat) {
+            // Free growth in the plane, less what this layer would do alone.
+            still = still.plus(warm.membrane(), 1).plus(layer.expansion(), -warm.rise(z));
+        }
+        return still;
+    }
+
     private void judgeFoam(Stations.Station at, SectionState state, SectionState rest, int sign) {
         Layer.Core core = (Layer.Core) stack.laminate.layers().get(stack.lastCore);
-        Foam foam = core.foam();
-        double c = stack.layered.foamTop() - stack.layered.foamBottom();
-        double peak = stack.shearPeak();
-        double tx = stack.layered.hf().m11() * state.foamShearX() / c * peak;
-        double ty = stack.layered.hf().m22() * state.foamShearY() / c * peak;
-        double[] largest = largestThroughFoam(tx, ty, sign);
-        tx = largest[0];
-        ty = largest[1];
-        double still = stack.layered.hf().m11() * rest.foamShearX() / c * peak;
-        double still2 = stack.layered.hf().m22() * rest.foamShearY() / c * peak;
-        Factors factors = job.limits().factors();
-        boolean people = load.kind() == LoadCase.Kind.PERSON;
-        keep(
-                Mode.CORE_SHEAR,
-                sign,
-                new Place("foam, " + at.words(), at.x(), at.y(), 0),
-                Math.hypot(tx, ty),
-                foam.shear().value(),
-                CoreShear.reserve(tx, ty, still, still2, foam.shear()),
-                people ? factors.coreShearPeople() : factors.coreShear(),
-                near.coreShear(),
-                near.remark());
+        judgeCoreShear(core.foam(), at, state, rest, sign);
         for (double z : new double[] {stack.layered.foamBottom(), stack.layered.foamTop()}) {
             Triple stress = core.stiffness().times(state.strainAt(stack.layered, z));
-            keep(
+            Triple still = core.stiffness().times(standing(rest, core, z));
+            Strength tension = core.foam().tension();
+            worst.keep(
                     Mode.CORE_TENSION,
                     sign,
                     new Place("foam, " + at.words(), at.x(), at.y(), z),
                     CoreTension.largest(stress),
-                    foam.tension().value(),
-                    CoreTension.reserve(stress, foam.tension()),
-                    factors.bond(),
-                    MethodError.AWAY.skinStress(),
-                    "");
+                    tension.value(),
+                    CoreTension.reserve(stress, still, tension),
+                    job.limits().factors().bond(),
+                    MethodError.AWAY.skinStress());
         }
     }
 
-    /**
-     * Shear stress of layered theory with the local effect at the height where the sum is largest.
-     */
-    private double[] largestThroughFoam(double layeredX, double layeredY, int sign) {
-        double[] largest = {layeredX, layeredY};
-        if (here.isEmpty()) {
-            return largest;
-        }
-        double before = -1;
-        for (int k = 0; k <= HEIGHTS; k++) {
-            double x = layeredX;
-            double y = layeredY;
+    private void judgeCoreShear(
+            Foam foam, Stations.Station at, SectionState state, SectionState rest, int sign) {
+        List<TransverseShear> loaded = stack.foamShear(state);
+        List<TransverseShear> still = stack.foamShear(rest);
+        double least = Double.POSITIVE_INFINITY;
+        double applied = 0;
+        for (int k = 0; k < loaded.size(); k++) {
+            double tx = loaded.get(k).xz();
+            double ty = loaded.get(k).yz();
             for (LocalEffect.Here effect : here) {
-                LocalEffect.FoamShear more = effect.foam((double) k / HEIGHTS);
-                x += sign * more.x();
-                y += sign * more.y();
+                LocalEffect.FoamShear more = effect.foam((double) k / (loaded.size() - 1));
+                tx += sign * more.x();
+                ty += sign * more.y();
             }
-            if (Math.hypot(x, y) > before) {
-                before = Math.hypot(x, y);
-                largest[0] = x;
-                largest[1] = y;
+            double reserve =
+                    CoreShear.reserve(tx, ty, still.get(k).xz(), still.get(k).yz(), foam.shear());
+            if (reserve < least) {
+                least = reserve;
+                applied = Math.hypot(tx, ty);
             }
         }
-        return largest;
+        boolean people = load.kind() == LoadCase.Kind.PERSON;
+        Factors factors = job.limits().factors();
+        worst.keep(
+                Mode.CORE_SHEAR,
+                sign,
+                new Place("foam, " + at.words(), at.x(), at.y(), 0),
+                applied,
+                foam.shear().value(),
+                least,
+                people ? factors.coreShearPeople() : factors.coreShear(),
+                near.coreShear(),
+                near.remark());
     }
 
-    private void judgeSkins(Stations.Station at, SectionState state, int sign) {
-        Triple outer = stack.skinForce(Face.OUTSIDE, state);
-        Triple inner = stack.skinForce(Face.INSIDE, state);
-        stack.outside.ifPresent(skin -> judgeWrinkling(skin, at, outer, inner, sign, "outside"));
-        stack.inside.ifPresent(skin -> judgeWrinkling(skin, at, inner, outer, sign, "inside"));
-        Triple n = outer.plus(inner, 1);
-        double crimping = ShearCrimping.reserve(stack.shear, n);
-        keep(
+    private void judgeSkins(Stations.Station at, SectionState state, SectionState rest, int sign) {
+        Stack.Strain strain = (layer, z) -> state.strainAt(stack.layered, z);
+        Stack.Strain still = (layer, z) -> standing(rest, layer, z);
+        Triple outer = stack.skinForce(Face.OUTSIDE, strain);
+        Triple inner = stack.skinForce(Face.INSIDE, strain);
+        Triple outerStill = stack.skinForce(Face.OUTSIDE, still);
+        Triple innerStill = stack.skinForce(Face.INSIDE, still);
+        stack.outside.ifPresent(
+                skin -> {
+                    double multiplier = skin.reserve(outer, inner, outerStill, innerStill);
+                    keepWrinkling(at, "outside skin, ", sign, skin.critical(0, -1), multiplier);
+                    judgeBond(at, Face.OUTSIDE, outer, outerStill, sign);
+                });
+        stack.inside.ifPresent(
+                skin -> {
+                    double multiplier = skin.reserve(inner, outer, innerStill, outerStill);
+                    keepWrinkling(at, "inside skin, ", sign, skin.critical(0, -1), multiplier);
+                    judgeBond(at, Face.INSIDE, inner, innerStill, sign);
+                });
+        double crimping =
+                ShearCrimping.reserve(
+                        stack.shear, outer.plus(inner, 1), outerStill.plus(innerStill, 1));
+        worst.keep(
                 Mode.CRIMPING,
                 sign,
                 new Place("whole section, " + at.words(), at.x(), at.y(), 0),
@@ -255,29 +261,46 @@ final class CaseCheck {
                 stack.shear.m11(),
                 crimping,
                 job.limits().factors().wrinkling(),
-                MethodError.WRINKLING,
-                "");
+                MethodError.WRINKLING);
     }
 
-    private void judgeWrinkling(
-            FaceWrinkling skin,
-            Stations.Station at,
-            Triple own,
-            Triple other,
-            int sign,
-            String face) {
-        double multiplier = skin.reserve(own, other);
-        double critical = skin.critical(0, -1);
-        keep(
+    private void keepWrinkling(
+            Stations.Station at, String skin, int sign, double critical, double multiplier) {
+        worst.keep(
                 Mode.WRINKLING,
                 sign,
-                new Place(face + " skin, " + at.words(), at.x(), at.y(), 0),
+                new Place(skin + at.words(), at.x(), at.y(), 0),
                 critical / multiplier,
                 critical,
                 multiplier,
                 job.limits().factors().wrinkling(),
-                MethodError.WRINKLING,
-                "");
+                MethodError.WRINKLING);
+    }
+
+    private void judgeBond(
+            Stations.Station at, Face face, Triple force, Triple standing, int sign) {
+        Crown crown = job.panel().crown();
+        if (crown.isFlat()) {
+            return;
+        }
+        boolean outer = face == Face.OUTSIDE;
+        int core = outer ? stack.lastCore : stack.firstCore;
+        Strength tension = ((Layer.Core) stack.laminate.layers().get(core)).foam().tension();
+        double pull = SkinBond.pull(face, force, crown.across(), crown.along());
+        double still = SkinBond.pull(face, standing, crown.across(), crown.along());
+        worst.keep(
+                Mode.BOND,
+                sign,
+                new Place(
+                        (outer ? "outside skin, " : "inside skin, ") + at.words(),
+                        at.x(),
+                        at.y(),
+                        outer ? stack.layered.foamTop() : stack.layered.foamBottom()),
+                Math.max(0, pull),
+                tension.value(),
+                SkinBond.reserve(pull, still, tension),
+                job.limits().factors().bond(),
+                MethodError.AWAY.skinStress());
     }
 
     private void judgePatch(Load.Press press) {
@@ -291,7 +314,7 @@ final class CaseCheck {
                 .ifPresent(
                         dent -> {
                             double mark = dent.force(job.limits().lastingDent());
-                            keep(
+                            worst.keep(
                                     Mode.LASTING_MARK,
                                     1,
                                     place,
@@ -299,10 +322,9 @@ final class CaseCheck {
                                     mark,
                                     mark / press.force(),
                                     1,
-                                    MethodError.DENT,
-                                    "");
+                                    MethodError.DENT);
                             double crushed = dent.force(CRUSHED);
-                            keep(
+                            worst.keep(
                                     Mode.CRUSHING,
                                     1,
                                     place,
@@ -310,17 +332,16 @@ final class CaseCheck {
                                     crushed,
                                     crushed / press.force(),
                                     job.limits().factors().crushing(),
-                                    MethodError.DENT,
-                                    "");
+                                    MethodError.DENT);
                         });
-        if (worst.get(Mode.CRUSHING) == null) {
+        if (!worst.has(Mode.CRUSHING)) {
             // Bare foam on the outside: nothing spreads the load, so the first crush is the last.
             FirstCrush.of(stack.laminate, press.patch())
                     .ifPresent(
                             first -> {
                                 Strength crush = first.strength();
                                 double multiplier = first.force() / press.force();
-                                keep(
+                                worst.keep(
                                         Mode.LASTING_MARK,
                                         1,
                                         place,
@@ -328,9 +349,8 @@ final class CaseCheck {
                                         first.force(),
                                         multiplier,
                                         1,
-                                        MethodError.DENT,
-                                        "");
-                                keep(
+                                        MethodError.DENT);
+                                worst.keep(
                                         Mode.CRUSHING,
                                         1,
                                         place,
@@ -338,38 +358,8 @@ final class CaseCheck {
                                         crush.value(),
                                         multiplier,
                                         job.limits().factors().crushing(),
-                                        MethodError.DENT,
-                                        "");
+                                        MethodError.DENT);
                             });
-        }
-    }
-
-    private void keep(
-            Mode mode,
-            int sign,
-            Place place,
-            double applied,
-            double allowable,
-            double multiplier,
-            double factor,
-            double methodError,
-            String remark) {
-        double wanted = mode.question() == Mode.Question.STRONG ? factor * extra : factor;
-        Margin margin =
-                new Margin(
-                        mode,
-                        load.name(),
-                        sign < 0,
-                        place,
-                        applied,
-                        allowable,
-                        multiplier,
-                        wanted,
-                        methodError,
-                        remark);
-        Margin before = worst.get(mode);
-        if (before == null || margin.reserve() < before.reserve()) {
-            worst.put(mode, margin);
         }
     }
 }

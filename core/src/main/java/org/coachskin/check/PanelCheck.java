@@ -75,7 +75,7 @@ public final class PanelCheck {
     private static List<Margin> worstOfEachMode(List<Margin> all) {
         Map<Mode, Margin> worst = new EnumMap<>(Mode.class);
         for (Margin margin : all) {
-            worst.merge(margin.mode(), margin, (a, b) -> a.reserve() <= b.reserve() ? a : b);
+            worst.merge(margin.mode(), margin, (a, b) -> Worst.isWorse(b, a) ? b : a);
         }
         return List.copyOf(worst.values());
     }

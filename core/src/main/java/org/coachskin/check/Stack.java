@@ -1,5 +1,7 @@
 package org.coachskin.check;
 
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import org.coachskin.failure.Face;
@@ -8,12 +10,17 @@ import org.coachskin.laminate.Laminate;
 import org.coachskin.laminate.Layer;
 import org.coachskin.laminate.LayeredStiffness;
 import org.coachskin.laminate.SectionState;
+import org.coachskin.laminate.ShearThroughThickness;
 import org.coachskin.laminate.Stiffness;
 import org.coachskin.laminate.Sym2;
+import org.coachskin.laminate.TransverseShear;
 import org.coachskin.laminate.Triple;
 
 /** What of a stack is needed at every place, worked out once. */
 final class Stack {
+
+    /** Heights in the foam at which its shear is looked at. */
+    private static final int HEIGHTS = 9;
 
     final Laminate laminate;
     final LayeredStiffness layered;
@@ -39,29 +46,47 @@ final class Stack {
         inside = FaceWrinkling.of(laminate, Face.INSIDE);
     }
 
+    /** In-plane strain that makes stress in a layer, by height [-]. */
+    interface Strain {
+        Triple at(Layer layer, double z);
+    }
+
     /**
      * Forces per width in the skin on one face, from the strain at the middle of each of its
      * layers.
      */
-    Triple skinForce(Face face, SectionState state) {
+    Triple skinForce(Face face, Strain strain) {
         int from = face == Face.OUTSIDE ? lastCore + 1 : 0;
         int to = face == Face.OUTSIDE ? bottom.length : firstCore;
         Triple n = Triple.ZERO;
         for (int i = from; i < to; i++) {
             Layer layer = laminate.layers().get(i);
             double t = layer.thickness();
-            Triple strain = state.strainAt(layered, bottom[i] + t / 2);
-            n = n.plus(layer.stiffness().times(strain), t);
+            n = n.plus(layer.stiffness().times(strain.at(layer, bottom[i] + t / 2)), t);
         }
         return n;
     }
 
     /**
-     * Largest over mean shear stress of the foam: 1.5 where one face of it is free (a parabola),
-     * else 1.
+     * Shear stress of the foam at {@value #HEIGHTS} heights from its inside face to its outside
+     * face; between two skins its mean, from which layered theory does not depart.
      */
-    double shearPeak() {
-        return laminate.hasNoInsideSkin() || laminate.hasNoOutsideSkin() ? 1.5 : 1;
+    List<TransverseShear> foamShear(SectionState state) {
+        double from = layered.foamBottom();
+        double c = layered.foamTop() - from;
+        if (!laminate.hasNoInsideSkin() && !laminate.hasNoOutsideSkin()) {
+            return Collections.nCopies(
+                    HEIGHTS,
+                    new TransverseShear(
+                            layered.hf().m11() * state.foamShearX() / c,
+                            layered.hf().m22() * state.foamShearY() / c));
+        }
+        ShearThroughThickness shear = ShearThroughThickness.of(laminate, state);
+        List<TransverseShear> found = new ArrayList<>();
+        for (int k = 0; k < HEIGHTS; k++) {
+            found.add(shear.at(from + c * k / (HEIGHTS - 1)));
+        }
+        return found;
     }
 
     /** Which ply of its skin a layer is, in the order of laying, in words. */
@@ -86,6 +111,10 @@ final class Stack {
             case 2 -> "second";
             case 3 -> "third";
             case 4 -> "fourth";
+            case 5 -> "fifth";
+            case 6 -> "sixth";
+            case 7 -> "seventh";
+            case 8 -> "eighth";
             default -> ply + "th";
         };
     }

@@ -1,5 +1,6 @@
 package org.coachskin.failure;
 
+import org.coachskin.laminate.Sym2;
 import org.coachskin.laminate.Triple;
 import org.coachskin.material.Strength;
 
@@ -18,9 +19,14 @@ public final class CoreTension {
         return Math.max(0, mean + StrictMath.hypot(half, stress.xy()));
     }
 
-    /** Returns the factor on the load at which the foam tears; infinite where nothing pulls. */
-    public static double reserve(Triple stress, Strength strength) {
-        double largest = largest(stress);
-        return largest == 0 ? Double.POSITIVE_INFINITY : strength.value() / largest;
+    /**
+     * Returns the factor on {@code stress} at which the foam tears with the standing stress added;
+     * 0 where that alone tears it, infinite where nothing pulls.
+     *
+     * @param standing stress that stands all the time [Pa]
+     */
+    public static double reserve(Triple stress, Triple standing, Strength strength) {
+        double t = strength.value();
+        return PlaneReach.of(new Sym2(t - standing.x(), -standing.xy(), t - standing.y()), stress);
     }
 }

@@ -43,6 +43,9 @@ public final class FaceWrinkling {
     /** A chord that may be further than this on the safe side is worked out instead. */
     private static final double CHORD = 0.005;
 
+    /** How closely a reserve beside standing forces is found, relative. */
+    private static final double CLOSE = 1e-9;
+
     private static final double[] COS2 = new double[DIRECTIONS * STEPS];
     private static final double[] SIN2 = new double[DIRECTIONS * STEPS];
     private static final double[] SIN_TWICE = new double[DIRECTIONS * STEPS];
@@ -170,6 +173,48 @@ public final class FaceWrinkling {
             }
         }
         return most == 0 ? Double.POSITIVE_INFINITY : 1 / most;
+    }
+
+    /**
+     * Returns the factor on the load at which the skin wrinkles with the standing forces added; 0
+     * where those do it alone, infinite where no amount of the load does.
+     *
+     * <p>What is used up, one over {@link #reserve(Triple, Triple)}, is convex and homogeneous in
+     * the forces of both skins, so it crosses 1 once: between (1 - that of the standing forces) and
+     * (1 + that of their opposite) over that of the load.
+     *
+     * @param n forces per width of the load in this skin [N/m], tension positive
+     * @param other the same in the other skin
+     * @param standing forces that stand all the time in this skin [N/m]
+     * @param standingOther the same in the other skin
+     */
+    public double reserve(Triple n, Triple other, Triple standing, Triple standingOther) {
+        double alone = reserve(n, other);
+        if (standing.equals(Triple.ZERO) && standingOther.equals(Triple.ZERO)) {
+            return alone;
+        }
+        double used = 1 / reserve(standing, standingOther);
+        if (used >= 1) {
+            return 0;
+        }
+        if (Double.isInfinite(alone)) {
+            return alone;
+        }
+        double low = 0;
+        double high = alone * (1 + 1 / reserve(standing.times(-1), standingOther.times(-1)));
+        while (reserve(standing.plus(n, high), standingOther.plus(other, high)) > 1) {
+            low = high;
+            high *= 2;
+        }
+        while (high - low > CLOSE * high) {
+            double middle = (low + high) / 2;
+            if (reserve(standing.plus(n, middle), standingOther.plus(other, middle)) > 1) {
+                low = middle;
+            } else {
+                high = middle;
+            }
+        }
+        return low;
     }
 
     /**

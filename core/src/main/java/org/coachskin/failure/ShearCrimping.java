@@ -14,17 +14,16 @@ public final class ShearCrimping {
     private ShearCrimping() {}
 
     /**
-     * Returns the least reserve over all directions, infinite where nothing is compressed: one over
-     * the larger eigenvalue of H<sup>-1</sup>(-N).
+     * Returns the least factor on {@code n} over all directions at which the section shears over: H
+     * + standing + f n is no longer positive definite. 0 where what stands does it alone, infinite
+     * where nothing is compressed.
      *
      * @param h transverse shear stiffness [N/m]
-     * @param n membrane forces of the panel [N/m], tension positive
+     * @param n membrane forces of the load [N/m], tension positive
+     * @param standing membrane forces that stand all the time [N/m]
      */
-    public static double reserve(Sym2 h, Triple n) {
-        double size = h.m11() * h.m22() - h.m12() * h.m12();
-        double half = (2 * h.m12() * n.xy() - h.m22() * n.x() - h.m11() * n.y()) / (2 * size);
-        double product = (n.x() * n.y() - n.xy() * n.xy()) / size;
-        double largest = half + Math.sqrt(Math.max(0, half * half - product));
-        return largest > 0 ? 1 / largest : Double.POSITIVE_INFINITY;
+    public static double reserve(Sym2 h, Triple n, Triple standing) {
+        Sym2 left = h.plus(new Sym2(standing.x(), standing.xy(), standing.y()), 1);
+        return PlaneReach.of(left, n.times(-1));
     }
 }

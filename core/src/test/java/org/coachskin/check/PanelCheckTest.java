@@ -16,6 +16,7 @@ import org.coachskin.material.Foam;
 import org.coachskin.material.MaterialLibrary;
 import org.coachskin.panel.Crown;
 import org.coachskin.panel.EverydayLoads;
+import org.coachskin.panel.Load;
 import org.coachskin.panel.LoadCase;
 import org.coachskin.panel.Support;
 import org.coachskin.prove.StripTest;
@@ -131,6 +132,60 @@ class PanelCheckTest {
             assertFalse(margin.place().words().isBlank(), mode.words());
             assertTrue(margin.reserve() > 0, mode.words());
         }
+    }
+
+    @Test
+    void besideHeatTwiceTheLoadFitsHalfAsOften() {
+        Verdict once = new PanelCheck().check(heated(0.5e3));
+        Verdict twice = new PanelCheck().check(heated(1e3));
+        Verdict cool = new PanelCheck().check(crowned(List.of(), 0.5e3));
+        for (Mode mode : List.of(Mode.WRINKLING, Mode.CORE_TENSION, Mode.BOND, Mode.PLY_CRUSHED)) {
+            double fits = margin(once, mode).multiplier();
+            assertEquals(fits / 2, margin(twice, mode).multiplier(), 1e-6 * fits, mode.words());
+            double alone = margin(cool, mode).multiplier();
+            assertTrue(Math.abs(fits - alone) > 1e-3 * alone, mode.words());
+        }
+    }
+
+    private static Job heated(double pressure) {
+        return crowned(List.of(new Load.Heat(45, 10)), pressure);
+    }
+
+    private static Job crowned(List<Load> standing, double pressure) {
+        LoadCase snow =
+                new LoadCase(
+                        "snow",
+                        List.of(new Load.Pressure(pressure)),
+                        standing,
+                        LoadCase.Kind.SPREAD,
+                        false,
+                        false);
+        return Job.of(
+                "roof",
+                0.9,
+                0.6,
+                Crown.ofRise(0.03, 0.9, 0.02, 0.6),
+                new Support.WholeRim(),
+                schedule(2, 0.012, 1),
+                List.of(snow),
+                Limits.STANDARD);
+    }
+
+    private static Margin margin(Verdict verdict, Mode mode) {
+        return verdict.margins().stream().filter(m -> m.mode() == mode).findFirst().orElseThrow();
+    }
+
+    @Test
+    void ofTwoPlacesThatAreEachOthersImageTheFirstIsNamed() {
+        LoadCase load = EverydayLoads.named("thumb").orElseThrow().at(0.3, 0.3);
+        Worst worst = new Worst(load, 1);
+        for (double reserve : new double[] {2, 2 * (1 - 1e-13), 2 * (1 - 1e-12)}) {
+            worst.keep(
+                    Mode.CORE_SHEAR, 1, new Place("at " + reserve, 0, 0, 0), 1, 1, reserve, 1, 0);
+        }
+        assertEquals("at 2.0", worst.margins().get(0).place().words());
+        worst.keep(Mode.CORE_SHEAR, 1, new Place("worse", 0, 0, 0), 1, 1, 1.99, 1, 0);
+        assertEquals("worse", worst.margins().get(0).place().words());
     }
 
     @Test

@@ -81,7 +81,7 @@ class FailureLimitsTest {
                             -(x * c * c + y * s * s + 2 * xy * c * s)
                                     / (h.m11() * c * c + 2 * h.m12() * c * s + h.m22() * s * s));
         }
-        double reserve = ShearCrimping.reserve(h, new Triple(x, y, xy));
+        double reserve = ShearCrimping.reserve(h, new Triple(x, y, xy), Triple.ZERO);
         if (most == 0) {
             assertEquals(Double.POSITIVE_INFINITY, reserve);
         } else if (most > 1e-9) {

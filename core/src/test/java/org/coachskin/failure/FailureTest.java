@@ -11,6 +11,7 @@ import org.coachskin.laminate.Laminate;
 import org.coachskin.laminate.Patch;
 import org.coachskin.laminate.Ply;
 import org.coachskin.laminate.PlyStress;
+import org.coachskin.laminate.Sym2;
 import org.coachskin.laminate.Triple;
 import org.junit.jupiter.api.Test;
 
@@ -94,6 +95,62 @@ class FailureTest {
         assertEquals(2, CoreShear.reserve(3, 4, 0, 0, TestStacks.strength(10)), ROUNDING);
         assertEquals(4, CoreShear.reserve(1, 0, 6, 0, TestStacks.strength(10)), ROUNDING);
         assertEquals(0, CoreShear.reserve(1, 0, 11, 0, TestStacks.strength(10)));
+    }
+
+    @Property(tries = 40, seed = "20261125")
+    void aReserveBesideStandingForcesLandsOnWrinklingOnCrimpingAndOnTearing(
+            @ForAll @DoubleRange(min = -1, max = 1) double x,
+            @ForAll @DoubleRange(min = -1, max = 1) double y,
+            @ForAll @DoubleRange(min = -1, max = 1) double xy,
+            @ForAll @DoubleRange(min = -1, max = 1) double heat) {
+        FaceWrinkling skin =
+                FaceWrinkling.of(TestStacks.sandwich(2, 0.012, 1, 12e6, 4.2e6), Face.OUTSIDE)
+                        .orElseThrow();
+        Triple load = new Triple(x * 1e4 - 1, y * 1e4, xy * 1e4);
+        Triple other = load.times(-0.9);
+        Triple standing = new Triple(heat * 2e4, -heat * 1e4, 0);
+        Triple opposite = standing.times(-1);
+        double wrinkles = skin.reserve(load, other, standing, opposite);
+        if (wrinkles > 0 && Double.isFinite(wrinkles)) {
+            Triple own = standing.plus(load, wrinkles);
+            assertEquals(1, skin.reserve(own, opposite.plus(other, wrinkles)), 1e-6);
+        }
+
+        Sym2 h = new Sym2(6e4, 1e4, 5e4);
+        double crimps = ShearCrimping.reserve(h, load, standing);
+        if (Double.isFinite(crimps)) {
+            Triple all = standing.plus(load, crimps);
+            assertEquals(1, ShearCrimping.reserve(h, all, Triple.ZERO), 1e-9);
+        }
+
+        double tears = CoreTension.reserve(load, standing, TestStacks.strength(5e4));
+        if (Double.isFinite(tears)) {
+            assertEquals(5e4, CoreTension.largest(standing.plus(load, tears)), 1e-4);
+        }
+    }
+
+    @Test
+    void whatStandsAloneWrinklesShearsOverTearsOrPullsOff() {
+        FaceWrinkling skin =
+                FaceWrinkling.of(TestStacks.sandwich(1, 0.012, 1, 12e6, 4.2e6), Face.OUTSIDE)
+                        .orElseThrow();
+        Triple pressed = new Triple(-1e6, 0, 0);
+        assertEquals(0, skin.reserve(new Triple(1, 0, 0), Triple.ZERO, pressed, Triple.ZERO));
+        Sym2 h = new Sym2(6e4, 0, 5e4);
+        assertEquals(0, ShearCrimping.reserve(h, new Triple(1, 0, 0), pressed));
+        Triple pulled = new Triple(0, 1e6, 0);
+        assertEquals(0, CoreTension.reserve(new Triple(1, 0, 0), pulled, TestStacks.strength(5e5)));
+        assertEquals(0, SkinBond.reserve(1, 6e5, TestStacks.strength(5e5)));
+    }
+
+    @Test
+    void aCrownIsPulledOffItsFoamWhereItsOutsideIsPressedOrItsInsidePulled() {
+        // 10 kN/m on a radius of 2 m: 5 kPa, as in a hoop.
+        Triple pressed = new Triple(-1e4, 0, 0);
+        assertEquals(5e3, SkinBond.pull(Face.OUTSIDE, pressed, 0.5, 0.3), ROUNDING);
+        assertEquals(-5e3, SkinBond.pull(Face.INSIDE, pressed, 0.5, 0.3), ROUNDING);
+        assertEquals(99, SkinBond.reserve(5e3, 5e3, TestStacks.strength(5e5)), ROUNDING);
+        assertEquals(Double.POSITIVE_INFINITY, SkinBond.reserve(-5e3, 0, TestStacks.strength(5e5)));
     }
 
     @Test
