@@ -1,11 +1,15 @@
 package org.coachskin.cli;
 
 import java.util.List;
+import java.util.Map;
 import org.coachskin.check.PanelCheck;
+import org.coachskin.check.Reserves;
+import org.coachskin.check.Spread;
 import org.coachskin.check.Verdict;
 import org.coachskin.cli.file.PanelFile;
 import org.coachskin.design.Change;
 import org.coachskin.design.Cures;
+import org.coachskin.failure.Mode;
 import org.coachskin.prove.StripTest;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParseResult;
@@ -38,11 +42,14 @@ final class CheckCommand implements Subcommand {
         List<Change> changes =
                 Remarks.clearly(verdict) ? cures.toLeaveOut(verdict) : cures.toCure(verdict);
         StripTest strip = StripTest.of(verdict.job().schedule());
+        boolean all = given.hasMatchedOption("--all");
+        boolean json = given.hasMatchedOption("--json");
+        Map<Mode, Spread> spreads = all || json ? Reserves.of(verdict) : Map.of();
         String text =
-                given.hasMatchedOption("--json")
-                        ? Json.text(VerdictJson.check(verdict, changes, strip))
+                json
+                        ? Json.text(VerdictJson.check(verdict, spreads, changes, strip))
                         : new CheckPage(name, file, verdict, figures)
-                                .text(changes, strip, given.hasMatchedOption("--all"));
+                                .text(changes, strip, all, spreads);
         return Outcome.answer(status, text);
     }
 }

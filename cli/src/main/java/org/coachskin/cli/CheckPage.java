@@ -1,7 +1,9 @@
 package org.coachskin.cli;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.coachskin.check.Answer;
 import org.coachskin.check.Job;
@@ -42,13 +44,14 @@ final class CheckPage {
      * @param changes what would cure it, or what could be left out where it holds
      * @param strip the strip to lay and bend first
      * @param all whether every mode is listed
+     * @param spreads scatter of the reserves, shown where there is any
      */
-    String text(List<Change> changes, StripTest strip, boolean all) {
+    String text(List<Change> changes, StripTest strip, boolean all, Map<Mode, Spread> spreads) {
         head();
         answers();
         changes(changes);
         movement();
-        limits(all);
+        limits(all, spreads);
         weight();
         Remarks.takenForGranted(page, file.assumptions(), figures);
         Remarks.notAsked(page, job);
@@ -274,7 +277,7 @@ final class CheckPage {
                 .findFirst();
     }
 
-    private void limits(boolean all) {
+    private void limits(boolean all, Map<Mode, Spread> spreads) {
         List<Margin> finite =
                 verdict.margins().stream().filter(m -> Double.isFinite(m.multiplier())).toList();
         List<Margin> shown = new ArrayList<>();
@@ -284,13 +287,19 @@ final class CheckPage {
             }
         }
         page.line("What limits it");
-        Page.Table table = new Page.Table("lrrr").row("", "fails at", "wanted", "reserve");
+        boolean scatter = !spreads.isEmpty();
+        Page.Table table =
+                new Page.Table(scatter ? "lrrrr" : "lrrr")
+                        .row(cells(scatter, "", "fails at", "wanted", "reserve", "8 of 10"));
         for (Margin margin : shown) {
             table.row(
-                    figures.words(Rows.words(margin)),
-                    Rows.failsAt(margin, figures),
-                    Rows.wanted(margin, figures),
-                    Figures.reserve(margin.reserve()));
+                    cells(
+                            scatter,
+                            figures.words(Rows.words(margin)),
+                            Rows.failsAt(margin, figures),
+                            Rows.wanted(margin, figures),
+                            Figures.reserve(margin.reserve()),
+                            Rows.range(spreads.get(margin.mode()))));
         }
         page.table(table);
         shown.stream()
@@ -298,7 +307,17 @@ final class CheckPage {
                 .forEach(margin -> page.item(Rows.words(margin) + ": " + margin.remark()));
         String rest =
                 shown.size() < finite.size() ? "; all " + finite.size() + " modes: --all" : "";
-        page.paragraph("(a reserve under 1.00 means: change something" + rest + ")").blank();
+        String eight =
+                scatter
+                        ? "; 8 of 10: the reserve of eight panels in ten laid from this file, one lower, one higher"
+                        : "";
+        page.paragraph("(a reserve under 1.00 means: change something" + rest + eight + ")")
+                .blank();
+    }
+
+    /** The cells of a row, the last of them only where scatter is shown. */
+    private static String[] cells(boolean scatter, String... cells) {
+        return scatter ? cells : Arrays.copyOf(cells, cells.length - 1);
     }
 
     private void weight() {

@@ -17,7 +17,7 @@ import org.jspecify.annotations.Nullable;
 final class Json {
 
     /** Version of the schema of everything that is written. */
-    static final String SCHEMA = "1";
+    static final String SCHEMA = "2";
 
     private Json() {}
 

@@ -3,7 +3,9 @@ package org.coachskin.cli;
 import java.util.Arrays;
 import java.util.Locale;
 import org.coachskin.check.Margin;
+import org.coachskin.check.Spread;
 import org.coachskin.failure.Mode;
+import org.jspecify.annotations.Nullable;
 
 /** What a mode at its place is called on the page. */
 final class Rows {
@@ -63,5 +65,13 @@ final class Rows {
         return margin.mode() == Mode.FELT_STIFFNESS
                 ? figures.stiffness(margin.allowable())
                 : Figures.fixed(margin.factor(), 1) + " x";
+    }
+
+    /** Returns between which reserves eight panels in ten lie. */
+    static String range(@Nullable Spread reserve) {
+        // So large a reserve is rounding of a force that is not there.
+        return reserve == null || reserve.nominal() > 99
+                ? "-"
+                : Figures.reserve(reserve.low()) + " to " + Figures.reserve(reserve.high());
     }
 }

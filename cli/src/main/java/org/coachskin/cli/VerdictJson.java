@@ -15,15 +15,17 @@ import org.coachskin.design.Comparison;
 import org.coachskin.failure.Mode;
 import org.coachskin.laminate.PrimaryInput;
 import org.coachskin.prove.StripTest;
+import org.jspecify.annotations.Nullable;
 
 /** A verdict as JSON; {@code results.schema.json} describes it. */
 final class VerdictJson {
 
     private VerdictJson() {}
 
-    static Map<String, Object> check(Verdict verdict, List<Change> changes, StripTest strip) {
+    static Map<String, Object> check(
+            Verdict verdict, Map<Mode, Spread> spreads, List<Change> changes, StripTest strip) {
         Map<String, Object> json = Json.answer("check");
-        json.putAll(verdict(verdict));
+        json.putAll(verdict(verdict, spreads));
         List<Object> rows = new ArrayList<>();
         for (Change change : changes) {
             Map<String, Object> row = new LinkedHashMap<>();
@@ -54,7 +56,7 @@ final class VerdictJson {
             Map<String, Object> row = new LinkedHashMap<>();
             row.put("name", column.name());
             row.put("stiffnessGainedPerMass", comparison.gainPerMass(column));
-            row.putAll(verdict(column.verdict()));
+            row.putAll(verdict(column.verdict(), Map.of()));
             columns.add(row);
         }
         json.put("panels", columns);
@@ -62,7 +64,7 @@ final class VerdictJson {
         return json;
     }
 
-    private static Map<String, Object> verdict(Verdict verdict) {
+    private static Map<String, Object> verdict(Verdict verdict, Map<Mode, Spread> spreads) {
         Job job = verdict.job();
         Map<String, Object> json = new LinkedHashMap<>();
         json.put("panel", job.panel().name());
@@ -77,7 +79,10 @@ final class VerdictJson {
         json.put("marksAllowed", job.limits().marksAllowed());
         json.put(
                 "modes",
-                new ArrayList<>(verdict.margins().stream().map(m -> mode(m, verdict)).toList()));
+                new ArrayList<>(
+                        verdict.margins().stream()
+                                .map(m -> mode(m, spreads.get(m.mode())))
+                                .toList()));
         json.put(
                 "movements",
                 new ArrayList<>(verdict.movements().stream().map(VerdictJson::movement).toList()));
@@ -98,7 +103,7 @@ final class VerdictJson {
         return verdict.governing(question).isEmpty() ? "NOT ASKED" : answer.name();
     }
 
-    private static Map<String, Object> mode(Margin margin, Verdict verdict) {
+    private static Map<String, Object> mode(Margin margin, @Nullable Spread spread) {
         Map<String, Object> json = new LinkedHashMap<>();
         json.put("mode", margin.mode().words());
         json.put("theory", margin.mode().theory());
@@ -116,13 +121,9 @@ final class VerdictJson {
         json.put("multiplier", margin.multiplier());
         json.put("factor", margin.factor());
         json.put("reserve", margin.reserve());
-        if (margin.mode() == Mode.FELT_STIFFNESS) {
-            verdict.felt()
-                    .ifPresent(
-                            felt -> {
-                                json.put("low", felt.low());
-                                json.put("high", felt.high());
-                            });
+        if (spread != null) {
+            json.put("reserveLow", spread.low());
+            json.put("reserveHigh", spread.high());
         }
         json.put("methodError", margin.methodError());
         json.put("remark", margin.remark());

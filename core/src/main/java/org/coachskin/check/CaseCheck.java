@@ -74,16 +74,21 @@ final class CaseCheck {
         return response;
     }
 
-    /**
-     * Sinking of the outside surface under the middle of press {@code i} beyond the layered theory
-     * [m].
-     */
-    double sinking(int i) {
-        return local.get(i).sinking();
+    LoadCase load() {
+        return load;
     }
 
-    List<Load.Press> presses() {
-        return presses;
+    /** Force of the first press [N]; 0 where the load is spread. */
+    double force() {
+        return presses.isEmpty() ? 0 : presses.get(0).force();
+    }
+
+    /**
+     * Sinking of the outside surface under the middle of the first press beyond the layered theory
+     * [m].
+     */
+    double sinking() {
+        return local.isEmpty() ? 0 : local.get(0).sinking();
     }
 
     List<Margin> margins() {

@@ -36,28 +36,18 @@ public final class PanelCheck {
 
     /** Returns the verdict on {@code job}. */
     public Verdict check(Job job) {
-        Stack stack = new Stack(job.panel().laminate());
-        List<Margin> margins = new ArrayList<>();
+        List<CaseCheck> cases = cases(job);
+        List<Margin> margins = worstOfEachMode(job, cases);
         List<Movement> movements = new ArrayList<>();
         Optional<Spread> felt = Optional.empty();
-        List<List<Load>> cases = new ArrayList<>();
-        job.loads().forEach(load -> cases.add(load.loads()));
-        job.loads().forEach(load -> cases.add(load.standing()));
-        List<Response> responses = analysis.cases(job.panel(), cases);
-        for (int i = 0; i < job.loads().size(); i++) {
-            LoadCase load = job.loads().get(i);
-            Response standing = responses.get(i + job.loads().size());
-            CaseCheck check = new CaseCheck(job, stack, load, responses.get(i), standing);
-            margins.addAll(check.margins());
+        for (CaseCheck check : cases) {
+            LoadCase load = check.load();
             Movement movement = movement(job, load, check);
             movements.add(movement);
-            Optional<Margin> stiff = stiffness(job, load, movement);
-            stiff.ifPresent(margins::add);
             if (load.kind() == LoadCase.Kind.FELT && felt.isEmpty()) {
                 felt = Optional.of(spread(job, load, movement));
             }
         }
-        margins = worstOfEachMode(margins);
         return new Verdict(
                 job,
                 stiff(margins, felt, job.limits()),
@@ -69,13 +59,37 @@ public final class PanelCheck {
                 analysis.frequency(job.panel()),
                 liftOffSpeed(job.panel()),
                 Cautions.of(job, movements),
-                responses.get(0).method());
+                cases.get(0).response().method());
     }
 
-    private static List<Margin> worstOfEachMode(List<Margin> all) {
+    /** Returns the worst margin of each mode, without what else a verdict holds. */
+    List<Margin> margins(Job job) {
+        return worstOfEachMode(job, cases(job));
+    }
+
+    private List<CaseCheck> cases(Job job) {
+        Stack stack = new Stack(job.panel().laminate());
+        List<LoadCase> loads = job.loads();
+        List<List<Load>> together = new ArrayList<>();
+        loads.forEach(load -> together.add(load.loads()));
+        loads.forEach(load -> together.add(load.standing()));
+        List<Response> responses = analysis.cases(job.panel(), together);
+        List<CaseCheck> cases = new ArrayList<>();
+        for (int i = 0; i < loads.size(); i++) {
+            Response standing = responses.get(i + loads.size());
+            cases.add(new CaseCheck(job, stack, loads.get(i), responses.get(i), standing));
+        }
+        return cases;
+    }
+
+    private static List<Margin> worstOfEachMode(Job job, List<CaseCheck> cases) {
         Map<Mode, Margin> worst = new EnumMap<>(Mode.class);
-        for (Margin margin : all) {
-            worst.merge(margin.mode(), margin, (a, b) -> Worst.isWorse(b, a) ? b : a);
+        for (CaseCheck check : cases) {
+            List<Margin> margins = new ArrayList<>(check.margins());
+            stiffness(job, check).ifPresent(margins::add);
+            for (Margin margin : margins) {
+                worst.merge(margin.mode(), margin, (a, b) -> Worst.isWorse(b, a) ? b : a);
+            }
         }
         return List.copyOf(worst.values());
     }
@@ -108,16 +122,19 @@ public final class PanelCheck {
         return Math.sqrt(2 * panel.laminate().mass() * GRAVITY / AIR);
     }
 
-    private Optional<Margin> stiffness(Job job, LoadCase load, Movement movement) {
+    private static Optional<Margin> stiffness(Job job, CaseCheck check) {
+        LoadCase load = check.load();
+        Place at = at(job, load);
+        double total = check.response().deflection(at.x(), at.y()) + check.sinking();
         if (load.kind() == LoadCase.Kind.FELT) {
-            double k = movement.stiffness();
+            double k = check.force() / total;
             double wanted = job.limits().feltStiffness();
             return Optional.of(
                     new Margin(
                             Mode.FELT_STIFFNESS,
                             load.name(),
                             false,
-                            at(job, load),
+                            at,
                             k,
                             wanted,
                             k / wanted,
@@ -128,13 +145,13 @@ public final class PanelCheck {
         if (load.kind() == LoadCase.Kind.SPREAD) {
             double allowed =
                     job.limits().spanShare() * Math.min(job.panel().width(), job.panel().length());
-            double sag = Math.abs(movement.total());
+            double sag = Math.abs(total);
             return Optional.of(
                     new Margin(
                             Mode.SAG,
                             load.name(),
                             false,
-                            at(job, load),
+                            at,
                             sag,
                             allowed,
                             allowed / sag,
@@ -157,15 +174,20 @@ public final class PanelCheck {
     private Movement movement(Job job, LoadCase load, CaseCheck check) {
         Place at = at(job, load);
         double layered = check.response().deflection(at.x(), at.y());
-        double dent = check.presses().isEmpty() ? 0 : check.sinking(0);
-        double force = check.presses().isEmpty() ? 0 : check.presses().get(0).force();
+        double dent = check.sinking();
         double sliding = sliding(job, load, at, layered);
         double firstOrder =
                 SeriesAnalysis.firstOrder()
                         .statics(job.panel(), load.loads())
                         .deflection(at.x(), at.y());
         return new Movement(
-                load.name(), force, layered + dent, layered - sliding, sliding, dent, firstOrder);
+                load.name(),
+                check.force(),
+                layered + dent,
+                layered - sliding,
+                sliding,
+                dent,
+                firstOrder);
     }
 
     /**
@@ -179,7 +201,8 @@ public final class PanelCheck {
         double stiffer =
                 analysis.statics(
                                 job.panel()
-                                        .withLaminate(Stiffer.foam(job.panel().laminate(), 1.05)),
+                                        .withLaminate(
+                                                Varied.foamShear(job.panel().laminate(), 1.05)),
                                 load.loads())
                         .deflection(at.x(), at.y());
         return (layered - stiffer) * 1.05 / 0.05;
@@ -190,23 +213,16 @@ public final class PanelCheck {
      * movement.
      */
     private Spread spread(Job job, LoadCase load, Movement movement) {
-        Map<PrimaryInput, Double> squares = new EnumMap<>(PrimaryInput.class);
+        Map<PrimaryInput, Double> changes = new EnumMap<>(PrimaryInput.class);
         Place at = at(job, load);
         double nominal = movement.stiffness();
-        double variance = 0;
         for (PrimaryInput input : PrimaryInput.values()) {
-            if (input == PrimaryInput.STRENGTHS) {
-                continue;
+            if (input != PrimaryInput.STRENGTHS) {
+                Panel moved = job.panel().withLaminate(job.schedule().moved(input, 1).laminate());
+                double layered = analysis.statics(moved, load.loads()).deflection(at.x(), at.y());
+                changes.put(input, movement.force() / (layered + movement.dent()) - nominal);
             }
-            Panel moved = job.panel().withLaminate(job.schedule().moved(input, 1).laminate());
-            double layered = analysis.statics(moved, load.loads()).deflection(at.x(), at.y());
-            double change = movement.force() / (layered + movement.dent()) - nominal;
-            squares.put(input, change * change);
-            variance += change * change;
         }
-        double half = Spread.TENTH * Math.sqrt(variance);
-        double whole = variance;
-        squares.replaceAll((input, square) -> whole == 0 ? 0 : square / whole);
-        return new Spread(nominal, nominal - half, nominal + half, squares);
+        return Spread.of(nominal, changes);
     }
 }

@@ -1,5 +1,6 @@
 package org.coachskin.check;
 
+import java.util.EnumMap;
 import java.util.Map;
 import org.coachskin.laminate.PrimaryInput;
 
@@ -19,5 +20,28 @@ public record Spread(double nominal, double low, double high, Map<PrimaryInput, 
     /** Copies the shares. */
     public Spread {
         shares = Map.copyOf(shares);
+    }
+
+    /**
+     * Returns the scatter of a figure that changes by these amounts when each input moves by one of
+     * its standard deviations; the inputs are independent.
+     */
+    static Spread of(double nominal, Map<PrimaryInput, Double> changes) {
+        Map<PrimaryInput, Double> squares = new EnumMap<>(changes);
+        squares.replaceAll((input, change) -> change * change);
+        double variance = squares.values().stream().mapToDouble(Double::doubleValue).sum();
+        squares.replaceAll((input, square) -> variance == 0 ? 0 : square / variance);
+        double half = TENTH * Math.sqrt(variance);
+        return new Spread(nominal, nominal - half, nominal + half, squares);
+    }
+
+    /** Returns the scatter of this figure times {@code factor}. */
+    Spread times(double factor) {
+        return new Spread(factor * nominal, factor * low, factor * high, shares);
+    }
+
+    /** Returns this scatter of a figure that cannot fall below zero. */
+    Spread notNegative() {
+        return new Spread(nominal, Math.max(0, low), high, shares);
     }
 }

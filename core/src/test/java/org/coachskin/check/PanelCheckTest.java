@@ -7,10 +7,13 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Collections;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 import org.coachskin.design.Change;
 import org.coachskin.design.Cures;
 import org.coachskin.failure.Mode;
 import org.coachskin.laminate.LayUp;
+import org.coachskin.laminate.PrimaryInput;
 import org.coachskin.laminate.Schedule;
 import org.coachskin.material.Foam;
 import org.coachskin.material.MaterialLibrary;
@@ -173,6 +176,30 @@ class PanelCheckTest {
 
     private static Margin margin(Verdict verdict, Mode mode) {
         return verdict.margins().stream().filter(m -> m.mode() == mode).findFirst().orElseThrow();
+    }
+
+    @Test
+    void everyReserveScattersAndStrengthsMoveOnlyWhatBreaks() {
+        Verdict verdict = new PanelCheck().check(lid(schedule(2, 0.012, 1)));
+        Map<Mode, Spread> spreads = Reserves.of(verdict);
+        for (Margin margin : verdict.margins()) {
+            Spread spread = of(spreads, margin.mode());
+            assertEquals(margin.reserve(), spread.nominal(), 1e-12 * margin.reserve());
+            assertTrue(spread.low() < spread.nominal() && spread.nominal() < spread.high());
+        }
+        Spread shear = of(spreads, Mode.CORE_SHEAR);
+        double deviation = (shear.high() - shear.nominal()) / Spread.TENTH;
+        double byStrength = of(shear.shares(), PrimaryInput.STRENGTHS) * deviation * deviation;
+        assertEquals(0.12 * shear.nominal(), Math.sqrt(byStrength), 1e-9 * shear.nominal());
+        assertEquals(0, of(of(spreads, Mode.WRINKLING).shares(), PrimaryInput.STRENGTHS));
+        assertEquals(
+                verdict.felt().orElseThrow().low() / 40e3,
+                of(spreads, Mode.FELT_STIFFNESS).low(),
+                1e-12);
+    }
+
+    private static <K, V> V of(Map<K, V> map, K key) {
+        return Objects.requireNonNull(map.get(key));
     }
 
     @Test
