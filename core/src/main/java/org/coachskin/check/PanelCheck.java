@@ -62,6 +62,16 @@ public final class PanelCheck {
                 cases.get(0).response().method());
     }
 
+    /**
+     * Returns whether a job meets its felt stiffness and sag as drawn, at a small part of the cost
+     * of a verdict; if not, the verdict does not hold.
+     */
+    public boolean isStiffEnough(Job job) {
+        return cases(job).stream()
+                .flatMap(check -> stiffness(job, check).stream())
+                .allMatch(Margin::holds);
+    }
+
     /** Returns the worst margin of each mode, without what else a verdict holds. */
     List<Margin> margins(Job job) {
         return worstOfEachMode(job, cases(job));

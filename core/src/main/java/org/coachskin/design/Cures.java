@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.stream.Collectors;
 import org.coachskin.check.Job;
 import org.coachskin.check.PanelCheck;
 import org.coachskin.check.Verdict;
@@ -38,17 +39,36 @@ public final class Cures {
         this.library = library;
     }
 
+    /** A change that has not been judged. */
+    private record Candidate(String words, Job job, double addedMass) {}
+
     /**
      * Returns the changes that could cure {@code verdict}'s panel: those that hold first, by added
      * mass, six at most.
      */
     public List<Change> toCure(Verdict verdict) {
-        return judged(verdict, stronger(verdict.job().schedule())).stream()
-                .sorted(
-                        Comparator.comparing((Change change) -> !change.verdict().holds())
-                                .thenComparingDouble(Change::addedMass))
-                .limit(MOST)
-                .toList();
+        Map<Boolean, List<Candidate>> byStiffness =
+                byMass(verdict, stronger(verdict.job().schedule())).parallelStream()
+                        .collect(
+                                Collectors.partitioningBy(
+                                        candidate -> check.isStiffEnough(candidate.job())));
+        List<Candidate> could = byStiffness.getOrDefault(true, List.of());
+        List<Candidate> rest = byStiffness.getOrDefault(false, List.of());
+        List<Change> hold = new ArrayList<>();
+        List<Change> fail = new ArrayList<>();
+        // A full verdict is dear: the lightest first, until enough of them hold.
+        for (int next = 0; next < could.size() && hold.size() < MOST; ) {
+            int end = Math.min(could.size(), next + MOST - hold.size());
+            for (Change change : judged(could.subList(next, end))) {
+                (change.verdict().holds() ? hold : fail).add(change);
+            }
+            next = end;
+        }
+        int room = MOST - hold.size();
+        fail.addAll(judged(rest.subList(0, Math.min(room, rest.size()))));
+        fail.sort(Comparator.comparingDouble(Change::addedMass));
+        hold.addAll(fail.subList(0, Math.min(room, fail.size())));
+        return List.copyOf(hold);
     }
 
     /**
@@ -56,26 +76,39 @@ public final class Cures {
      * saved first.
      */
     public List<Change> toLeaveOut(Verdict verdict) {
-        return judged(verdict, lighter(verdict.job().schedule())).stream()
+        List<Candidate> could =
+                byMass(verdict, lighter(verdict.job().schedule())).parallelStream()
+                        .filter(candidate -> check.isStiffEnough(candidate.job()))
+                        .toList();
+        return judged(could).stream()
                 .filter(change -> change.verdict().holds())
-                .sorted(Comparator.comparingDouble(Change::addedMass))
                 .limit(MOST)
                 .toList();
     }
 
-    private List<Change> judged(Verdict verdict, Map<String, Schedule> schedules) {
+    private static List<Candidate> byMass(Verdict verdict, Map<String, Schedule> schedules) {
         Job job = verdict.job();
         double before = job.panel().laminate().mass();
+        List<Candidate> candidates = new ArrayList<>();
+        schedules.forEach(
+                (words, schedule) -> {
+                    Job changed = job.withSchedule(schedule);
+                    double mass = (changed.panel().laminate().mass() - before) * job.panel().area();
+                    candidates.add(new Candidate(words, changed, mass));
+                });
+        candidates.sort(Comparator.comparingDouble(Candidate::addedMass));
+        return candidates;
+    }
+
+    private List<Change> judged(List<Candidate> candidates) {
         // Each change stands by itself, so the order of work matters to none of them.
-        return schedules.entrySet().parallelStream()
+        return candidates.parallelStream()
                 .map(
-                        entry -> {
-                            Job changed = job.withSchedule(entry.getValue());
-                            double mass =
-                                    (changed.panel().laminate().mass() - before)
-                                            * job.panel().area();
-                            return new Change(entry.getKey(), check.check(changed), mass);
-                        })
+                        candidate ->
+                                new Change(
+                                        candidate.words(),
+                                        check.check(candidate.job()),
+                                        candidate.addedMass()))
                 .toList();
     }
 
