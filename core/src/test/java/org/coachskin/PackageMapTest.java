@@ -28,6 +28,7 @@ class PackageMapTest {
     private static Map<String, List<String>> map() {
         Map<String, List<String>> map = new LinkedHashMap<>();
         map.put("units", List.of());
+        map.put("mesh", List.of());
         map.put("material", List.of("units"));
         map.put("laminate", List.of("material"));
         map.put("harmonic", List.of("material", "laminate"));
