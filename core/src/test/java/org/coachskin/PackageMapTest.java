@@ -29,6 +29,7 @@ class PackageMapTest {
         Map<String, List<String>> map = new LinkedHashMap<>();
         map.put("units", List.of());
         map.put("sparse", List.of());
+        map.put("mesh", List.of());
         map.put("material", List.of("units"));
         map.put("laminate", List.of("material"));
         map.put("harmonic", List.of("material", "laminate"));

@@ -1,0 +1,22 @@
+package org.coachskin.mesh;
+
+import java.util.Locale;
+
+/** Says where on the panel something is, as a tape shows it. */
+final class Place {
+
+    private Place() {}
+
+    static String of(Drawing drawing, Point p) {
+        Box box = Box.of(drawing.outline());
+        return String.format(
+                Locale.ROOT,
+                "%d mm from the left, %d mm from the front",
+                Math.round(1000 * (p.x() - box.left())),
+                Math.round(1000 * (p.y() - box.front())));
+    }
+
+    static String mm(double length) {
+        return String.format(Locale.ROOT, "%.1f mm", 1000 * length);
+    }
+}
