@@ -226,7 +226,7 @@ final class WhyPage {
                             l.marksAllowed(),
                             l.factors(),
                             criterion);
-            Job other = new Job(job.panel(), job.schedule(), job.loads(), limits);
+            Job other = job.withLimits(limits);
             new PanelCheck()
                     .check(other).margins().stream()
                             .filter(

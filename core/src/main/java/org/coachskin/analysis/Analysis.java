@@ -1,12 +1,13 @@
 package org.coachskin.analysis;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.coachskin.panel.Load;
+import org.coachskin.panel.LoadCase;
 import org.coachskin.panel.Panel;
 
 /**
- * A solver: what a panel does under load. Implementations are immutable and safe to share between
- * threads.
+ * A solver: what a panel does under load. Implementations are safe to share between threads.
  */
 public interface Analysis {
 
@@ -22,6 +23,32 @@ public interface Analysis {
     /** Returns what {@code panel} does under {@code loads} acting together. */
     default Response statics(Panel panel, List<Load> loads) {
         return cases(panel, List.of(loads)).get(0);
+    }
+
+    /**
+     * Returns what {@code panel} does under load cases with what stands all the time. Here for a
+     * solver whose answer is proportional to the load.
+     *
+     * @throws org.coachskin.NoAnswerException when the panel or a load is outside what this solver
+     *     can do
+     */
+    default List<CaseResponse> loadCases(Panel panel, List<LoadCase> cases) {
+        List<List<Load>> together = new ArrayList<>();
+        cases.forEach(load -> together.add(load.loads()));
+        cases.forEach(load -> together.add(load.standing()));
+        List<Response> responses = cases(panel, together);
+        List<CaseResponse> out = new ArrayList<>();
+        for (int i = 0; i < cases.size(); i++) {
+            Response loaded = responses.get(i);
+            out.add(
+                    new CaseResponse(
+                            responses.get(i + cases.size()),
+                            loaded,
+                            new Reversed(loaded),
+                            Held.NONE,
+                            Held.NONE));
+        }
+        return out;
     }
 
     /**

@@ -1,5 +1,6 @@
 package org.coachskin.analysis;
 
+import java.util.List;
 import org.coachskin.laminate.SectionState;
 
 /** What a panel does under load. Places are x from the left edge and y from the front edge [m]. */
@@ -21,4 +22,20 @@ public interface Response {
 
     /** Returns the resultants per width. */
     SectionForces forces(double x, double y);
+
+    /**
+     * Returns places that together show the whole field, every feature of the panel included; empty
+     * for a solver that leaves the choice to who asks.
+     */
+    default List<Spot> spots() {
+        return List.of();
+    }
+
+    /**
+     * A place.
+     *
+     * @param x from the left edge [m]
+     * @param y from the front edge [m]
+     */
+    record Spot(double x, double y) {}
 }

@@ -7,20 +7,28 @@ import org.coachskin.panel.Crown;
 import org.coachskin.panel.LoadCase;
 import org.coachskin.panel.Panel;
 import org.coachskin.panel.Support;
+import org.coachskin.panel.ZoneRecipe;
 
 /**
  * One panel to judge: how it is laid, how it is held, what presses on it, what is wanted of it.
  *
- * @param panel the panel, with the stack that follows from the schedule
+ * @param panel the panel, with the stacks that follow from schedule and recipes
  * @param schedule what is laid
+ * @param recipes where it is laid otherwise
  * @param loads at least one load case
  * @param limits what is wanted
  */
-public record Job(Panel panel, Schedule schedule, List<LoadCase> loads, Limits limits) {
+public record Job(
+        Panel panel,
+        Schedule schedule,
+        List<ZoneRecipe> recipes,
+        List<LoadCase> loads,
+        Limits limits) {
 
-    /** Copies the loads; checks that there is one and that foam and resin go together. */
+    /** Copies the lists; checks that there is a load and that foam and resin go together. */
     public Job {
         loads = List.copyOf(loads);
+        recipes = List.copyOf(recipes);
         if (loads.isEmpty()) {
             throw new IllegalArgumentException(panel.name() + " has no load to be judged by");
         }
@@ -35,7 +43,7 @@ public record Job(Panel panel, Schedule schedule, List<LoadCase> loads, Limits l
     }
 
     /**
-     * Returns the job of a panel laid by {@code schedule}.
+     * Returns the job of a rectangular panel laid by {@code schedule} everywhere.
      *
      * @param name how the panel is called
      * @param width left to right [m]
@@ -50,15 +58,45 @@ public record Job(Panel panel, Schedule schedule, List<LoadCase> loads, Limits l
             Schedule schedule,
             List<LoadCase> loads,
             Limits limits) {
-        return new Job(
+        return of(
                 new Panel(name, width, length, crown, schedule.laminate(), support),
                 schedule,
+                List.of(),
                 loads,
                 limits);
     }
 
+    /**
+     * Returns the job of a panel of any outline.
+     *
+     * @param panel outline, crown, openings and support; its stack and zones are made anew
+     */
+    public static Job of(
+            Panel panel,
+            Schedule schedule,
+            List<ZoneRecipe> recipes,
+            List<LoadCase> loads,
+            Limits limits) {
+        return new Job(laid(panel, schedule, recipes), schedule, recipes, loads, limits);
+    }
+
+    private static Panel laid(Panel panel, Schedule schedule, List<ZoneRecipe> recipes) {
+        return panel.withLaminate(schedule.laminate())
+                .withZones(recipes.stream().map(recipe -> recipe.zone(schedule)).toList());
+    }
+
     /** Returns this job laid by another schedule. */
     public Job withSchedule(Schedule other) {
-        return new Job(panel.withLaminate(other.laminate()), other, loads, limits);
+        return of(panel, other, recipes, loads, limits);
+    }
+
+    /** Returns this job with another panel, whose stacks stay as they are. */
+    Job withPanel(Panel other) {
+        return new Job(other, schedule, recipes, loads, limits);
+    }
+
+    /** Returns this job with other limits. */
+    public Job withLimits(Limits other) {
+        return new Job(panel, schedule, recipes, loads, other);
     }
 }

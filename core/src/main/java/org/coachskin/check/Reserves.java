@@ -52,11 +52,7 @@ public final class Reserves {
         if (input != PrimaryInput.STRENGTHS) {
             return job.withSchedule(job.schedule().moved(input, 1));
         }
-        return new Job(
-                job.panel().withLaminate(Varied.strengths(job.panel().laminate(), 1 + STRENGTH)),
-                job.schedule(),
-                job.loads(),
-                job.limits());
+        return job.withPanel(Varied.panel(job.panel(), l -> Varied.strengths(l, 1 + STRENGTH)));
     }
 
     private static double reserve(List<Margin> margins, Mode mode) {

@@ -6,11 +6,28 @@ import org.coachskin.laminate.Laminate;
 import org.coachskin.laminate.Layer;
 import org.coachskin.laminate.Ply;
 import org.coachskin.material.Foam;
+import org.coachskin.panel.Panel;
+import org.coachskin.panel.Zone;
 
 /** A stack in which one thing is more or less and everything else the same. */
 final class Varied {
 
     private Varied() {}
+
+    /** Returns the panel with every one of its stacks changed. */
+    static Panel panel(Panel panel, UnaryOperator<Laminate> change) {
+        return panel.withLaminate(change.apply(panel.laminate()))
+                .withZones(
+                        panel.zones().stream()
+                                .map(
+                                        zone ->
+                                                new Zone(
+                                                        zone.name(),
+                                                        zone.region(),
+                                                        change.apply(zone.laminate()),
+                                                        zone.depth()))
+                                .toList());
+    }
 
     /** Returns the stack with the shear modulus of its foam times {@code factor}. */
     static Laminate foamShear(Laminate laminate, double factor) {

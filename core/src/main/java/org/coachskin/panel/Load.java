@@ -9,6 +9,9 @@ import org.coachskin.laminate.Patch;
  */
 public sealed interface Load {
 
+    /** Returns the same load the other way round. */
+    Load reversed();
+
     /**
      * A force spread evenly over a patch of the outside surface.
      *
@@ -24,6 +27,11 @@ public sealed interface Load {
             Require.finite("x", x, "m");
             Require.finite("y", y, "m");
         }
+
+        @Override
+        public Load reversed() {
+            return new Press(-force, patch, x, y);
+        }
     }
 
     /**
@@ -35,6 +43,11 @@ public sealed interface Load {
         /** Checks that the pressure is finite. */
         public Pressure {
             Require.finite("pressure", pressure, "Pa");
+        }
+
+        @Override
+        public Load reversed() {
+            return new Pressure(-pressure);
         }
     }
 
@@ -48,6 +61,11 @@ public sealed interface Load {
         /** Checks that the component is finite. */
         public OwnWeight {
             Require.finite("gravity", inward, "m/s^2");
+        }
+
+        @Override
+        public Load reversed() {
+            return new OwnWeight(-inward);
         }
     }
 
@@ -63,6 +81,11 @@ public sealed interface Load {
         public Heat {
             Require.finite("temperature rise outside", outside, "K");
             Require.finite("temperature rise inside", inside, "K");
+        }
+
+        @Override
+        public Load reversed() {
+            return new Heat(-outside, -inside);
         }
     }
 }

@@ -1,25 +1,70 @@
 package org.coachskin.panel;
 
+import java.util.List;
+import java.util.Optional;
 import org.coachskin.Require;
 import org.coachskin.laminate.Laminate;
 
 /**
- * A rectangular panel of one stack.
+ * A panel: its outline, how it is curved, its stack, what holds it, what is cut out of it and where
+ * it is laid otherwise.
  *
  * @param name how it is called
- * @param width left to right, along x [m]
+ * @param width left to right, along x, of the outline's bounding rectangle [m]
  * @param length front to rear, along y [m]
  * @param crown how it is curved
  * @param laminate the stack, inside to outside
  * @param support what holds it
+ * @param outline a rectangle as wide and long as the panel, or a polygon whose corners are measured
+ *     from left and front
+ * @param openings holes
+ * @param zones places with a stack of their own; where they overlap the last one wins
  */
 public record Panel(
-        String name, double width, double length, Crown crown, Laminate laminate, Support support) {
+        String name,
+        double width,
+        double length,
+        Crown crown,
+        Laminate laminate,
+        Support support,
+        Shape outline,
+        List<Opening> openings,
+        List<Zone> zones) {
 
-    /** Checks that both sides are above zero. */
+    /** Copies the lists; checks that both sides are above zero and the outline is as large. */
     public Panel {
         Require.positive("width of " + name, width, "m");
         Require.positive("length of " + name, length, "m");
+        openings = List.copyOf(openings);
+        zones = List.copyOf(zones);
+        if (outline instanceof Shape.Rectangle r && (r.x() != width || r.y() != length)) {
+            throw new IllegalArgumentException(
+                    "the outline of " + name + " is not as wide and long as the panel");
+        }
+        if (outline instanceof Shape.Circle) {
+            throw new IllegalArgumentException(
+                    "an outline is a rectangle or a polygon: " + name + " is a circle");
+        }
+    }
+
+    /** Creates a rectangular panel of one stack, with sharp corners. */
+    public Panel(
+            String name,
+            double width,
+            double length,
+            Crown crown,
+            Laminate laminate,
+            Support support) {
+        this(
+                name,
+                width,
+                length,
+                crown,
+                laminate,
+                support,
+                new Shape.Rectangle(width, length, 0),
+                List.of(),
+                List.of());
     }
 
     /** Returns a flat panel carried along its whole rim. */
@@ -29,16 +74,88 @@ public record Panel(
 
     /** Returns this panel with another stack. */
     public Panel withLaminate(Laminate other) {
-        return new Panel(name, width, length, crown, other, support);
+        return new Panel(name, width, length, crown, other, support, outline, openings, zones);
     }
 
     /** Returns this panel with another crown. */
     public Panel withCrown(Crown other) {
-        return new Panel(name, width, length, other, laminate, support);
+        return new Panel(name, width, length, other, laminate, support, outline, openings, zones);
     }
 
-    /** Returns the area [m^2]; a shallow crown adds nothing to it. */
+    /** Returns this panel held otherwise. */
+    public Panel withSupport(Support other) {
+        return new Panel(name, width, length, crown, laminate, other, outline, openings, zones);
+    }
+
+    /** Returns this panel with these openings. */
+    public Panel withOpenings(List<Opening> other) {
+        return new Panel(name, width, length, crown, laminate, support, outline, other, zones);
+    }
+
+    /** Returns this panel with these zones. */
+    public Panel withZones(List<Zone> other) {
+        return new Panel(name, width, length, crown, laminate, support, outline, openings, other);
+    }
+
+    /**
+     * Returns the opening of that name.
+     *
+     * @throws IllegalArgumentException when there is none
+     */
+    public Opening opening(String called) {
+        return openings.stream()
+                .filter(o -> o.name().equals(called))
+                .findFirst()
+                .orElseThrow(
+                        () ->
+                                new IllegalArgumentException(
+                                        name + " has no opening called " + called));
+    }
+
+    /** Returns the zone that decides at a place; empty where the panel's own stack does. */
+    public Optional<Zone> zoneAt(double x, double y) {
+        for (int i = zones.size() - 1; i >= 0; i--) {
+            if (zones.get(i).region().holds(this, x, y)) {
+                return Optional.of(zones.get(i));
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** Returns the stack at a place, inside to outside. */
+    public Laminate laminateAt(double x, double y) {
+        return zoneAt(x, y).map(Zone::laminate).orElse(laminate);
+    }
+
+    /** Returns whether a place lies on the panel and in no opening. */
+    public boolean hasMaterialAt(double x, double y) {
+        return Places.offset(outline, x - centreX(), y - centreY()) <= 0
+                && openings.stream().allMatch(opening -> opening.distance(x, y) >= 0);
+    }
+
+    /** A polygon's corners are measured from left and front, a rectangle's from its centre. */
+    private double centreX() {
+        return outline instanceof Shape.Polygon ? 0 : width / 2;
+    }
+
+    private double centreY() {
+        return outline instanceof Shape.Polygon ? 0 : length / 2;
+    }
+
+    /** Returns whether it is a rectangle of one stack with sharp corners and no opening. */
+    public boolean isPlain() {
+        return outline instanceof Shape.Rectangle r
+                && r.cornerRadius() == 0
+                && openings.isEmpty()
+                && zones.isEmpty();
+    }
+
+    /** Returns the area of material [m^2]; a shallow crown adds nothing to it. */
     public double area() {
-        return width * length;
+        double area = outline.area();
+        for (Opening opening : openings) {
+            area -= opening.shape().area();
+        }
+        return area;
     }
 }

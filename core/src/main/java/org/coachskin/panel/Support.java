@@ -1,5 +1,7 @@
 package org.coachskin.panel;
 
+import java.util.List;
+
 /** What holds a panel. */
 public sealed interface Support {
 
@@ -9,4 +11,31 @@ public sealed interface Support {
      * rotations at right angles to the edge are free.
      */
     record WholeRim() implements Support {}
+
+    /**
+     * Hinges, latches, seals, held edges, in any combination.
+     *
+     * @param fittings at least one
+     */
+    record Fittings(List<Fitting> fittings) implements Support {
+        /** Copies the list and checks that there is one. */
+        public Fittings {
+            fittings = List.copyOf(fittings);
+            if (fittings.isEmpty()) {
+                throw new IllegalArgumentException("nothing holds the panel");
+            }
+        }
+    }
+
+    /** Returns the fittings, edge by edge for a rim carried all round. */
+    default List<Fitting> fittings() {
+        if (this instanceof Fittings some) {
+            return some.fittings();
+        }
+        return List.of(
+                Fitting.HeldEdge.carried(Edge.FRONT),
+                Fitting.HeldEdge.carried(Edge.REAR),
+                Fitting.HeldEdge.carried(Edge.LEFT),
+                Fitting.HeldEdge.carried(Edge.RIGHT));
+    }
 }

@@ -111,7 +111,7 @@ class PanelCheckTest {
                         false,
                         job.limits().factors(),
                         job.limits().criterion());
-        Job near = new Job(job.panel(), job.schedule(), job.loads(), close);
+        Job near = job.withLimits(close);
         Verdict verdict = new PanelCheck().check(near);
         assertEquals(Answer.BARELY, verdict.stiff());
         assertTrue(verdict.holds());

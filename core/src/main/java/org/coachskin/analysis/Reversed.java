@@ -1,0 +1,28 @@
+package org.coachskin.analysis;
+
+import org.coachskin.laminate.SectionState;
+
+/** A response turned round. */
+record Reversed(Response of) implements Response {
+
+    @Override
+    public String method() {
+        return of.method();
+    }
+
+    @Override
+    public double deflection(double x, double y) {
+        return -of.deflection(x, y);
+    }
+
+    @Override
+    public SectionState state(double x, double y) {
+        return SectionState.ZERO.plus(of.state(x, y), -1);
+    }
+
+    @Override
+    public SectionForces forces(double x, double y) {
+        SectionForces f = of.forces(x, y);
+        return new SectionForces(f.n().times(-1), f.m().times(-1), -f.qx(), -f.qy());
+    }
+}

@@ -1,0 +1,32 @@
+package org.coachskin.panel;
+
+/** One of the four sides of a panel, as a tape measures them. */
+public enum Edge {
+    /** y = 0; runs from left to right. */
+    FRONT,
+    /** y = length; runs from left to right. */
+    REAR,
+    /** x = 0; runs from front to rear. */
+    LEFT,
+    /** x = width; runs from front to rear. */
+    RIGHT;
+
+    /** Returns whether the edge runs along x. */
+    public boolean alongX() {
+        return this == FRONT || this == REAR;
+    }
+
+    /** Returns the length of this edge of {@code panel}, corners included [m]. */
+    public double length(Panel panel) {
+        return alongX() ? panel.width() : panel.length();
+    }
+
+    /** Returns where the edge lies, y for front and rear, x for left and right [m]. */
+    public double position(Panel panel) {
+        return switch (this) {
+            case FRONT, LEFT -> 0;
+            case REAR -> panel.length();
+            case RIGHT -> panel.width();
+        };
+    }
+}

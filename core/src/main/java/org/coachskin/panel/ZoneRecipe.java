@@ -1,0 +1,122 @@
+package org.coachskin.panel;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
+import org.coachskin.Require;
+import org.coachskin.laminate.Laminate;
+import org.coachskin.laminate.Schedule;
+import org.coachskin.material.Foam;
+
+/**
+ * How a part of a panel is laid otherwise than the rest, as a change of the panel's own schedule; so
+ * it follows when that changes.
+ *
+ * @param name how it is called
+ * @param region where it is
+ * @param build what is done there
+ */
+public record ZoneRecipe(String name, Region region, Build build) {
+
+    /** What is done in a zone. */
+    public sealed interface Build {}
+
+    /**
+     * More plies, laid on those of the panel.
+     *
+     * @param outside in the order of laying; may be empty
+     * @param inside in the order of laying; may be empty
+     */
+    public record MorePlies(List<Schedule.Item> outside, List<Schedule.Item> inside)
+            implements Build {
+        /** Copies the lists. */
+        public MorePlies {
+            outside = List.copyOf(outside);
+            inside = List.copyOf(inside);
+        }
+    }
+
+    /**
+     * Other or thicker foam, on the inside; a solid insert is foam with constants of its own.
+     *
+     * @param foam in place of the panel's; empty to keep it
+     * @param thickness of the foam there [m]
+     * @param over plies laid on the inside skin there, in the order of laying; may be empty
+     */
+    public record OtherFoam(Optional<Foam> foam, double thickness, List<Schedule.Item> over)
+            implements Build {
+        /** Copies the list and checks the thickness. */
+        public OtherFoam {
+            over = List.copyOf(over);
+            Require.positive("foam thickness of a zone", thickness, "m");
+        }
+    }
+
+    /**
+     * No foam: both skins lie on one another, with more plies between or on them.
+     *
+     * @param more plies beside those of both skins; may be empty
+     * @param flush the surface of the panel that runs on over it
+     */
+    public record NoFoam(List<Schedule.Item> more, Height flush) implements Build {
+        /** Copies the list and refuses mid-height. */
+        public NoFoam {
+            more = List.copyOf(more);
+            if (flush == Height.MIDDLE) {
+                throw new IllegalArgumentException(
+                        "a lip is flush with the outside or with the inside");
+            }
+        }
+    }
+
+    /**
+     * Returns the zone of a panel laid by {@code schedule}.
+     *
+     * @throws IllegalArgumentException when foam is wanted in a panel that has none
+     */
+    public Zone zone(Schedule schedule) {
+        double whole = schedule.laminate().thickness();
+        if (build instanceof MorePlies plies) {
+            Laminate more =
+                    schedule.withOutside(joined(schedule.outside(), plies.outside()))
+                            .withInside(joined(schedule.inside(), plies.inside()))
+                            .laminate();
+            double outer =
+                    schedule.withOutside(joined(schedule.outside(), plies.outside()))
+                                    .laminate()
+                                    .thickness()
+                            - whole;
+            return new Zone(name, region, more, -outer);
+        }
+        if (build instanceof OtherFoam other) {
+            Schedule.Board board = schedule.board();
+            if (board == null) {
+                throw new IllegalArgumentException(name + " wants foam in a panel without foam");
+            }
+            Laminate stack =
+                    schedule.withBoard(
+                                    new Schedule.Board(
+                                            other.foam().orElse(board.foam()),
+                                            other.thickness(),
+                                            board.thicknessSpread()))
+                            .withInside(joined(schedule.inside(), other.over()))
+                            .laminate();
+            return new Zone(name, region, stack, 0);
+        }
+        NoFoam lip = (NoFoam) build;
+        List<Schedule.Item> all = new ArrayList<>(schedule.inside());
+        Collections.reverse(all);
+        all.addAll(lip.more());
+        all.addAll(schedule.outside());
+        Laminate bare = schedule.withBoard(null).withInside(List.of()).withOutside(all).laminate();
+        double depth = lip.flush() == Height.OUTSIDE ? 0 : whole - bare.thickness();
+        return new Zone(name, region, bare, depth);
+    }
+
+    private static List<Schedule.Item> joined(List<Schedule.Item> first, List<Schedule.Item> then) {
+        List<Schedule.Item> all = new ArrayList<>(first);
+        all.addAll(then);
+        return all;
+    }
+}

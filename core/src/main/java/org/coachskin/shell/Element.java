@@ -1,0 +1,210 @@
+package org.coachskin.shell;
+
+import java.util.Arrays;
+
+/**
+ * Shape of one triangle: straight sides, or one or more sides along an arc of a circle. A curved
+ * side is blended into the triangle (Szabo and Babuska 1991, section 6.3; from memory), so its arc
+ * is met exactly.
+ */
+final class Element {
+
+    private static final double NEAR_END = 1e-7;
+
+    private final double[] x;
+    private final double[] y;
+
+    /** Arcs on edges 0-1, 1-2, 0-2; null where straight. */
+    private final Arc[] arcs;
+
+    private final boolean straight;
+
+    Element(double[] x, double[] y, Arc[] arcs) {
+        this.x = x;
+        this.y = y;
+        this.arcs = arcs;
+        straight = arcs[0] == null && arcs[1] == null && arcs[2] == null;
+    }
+
+    /**
+     * A side along a circle, from the first to the second corner of its edge.
+     *
+     * @param centreX of the circle [m]
+     * @param centreY of the circle [m]
+     * @param radius [m]
+     * @param start angle of the first corner [rad]
+     * @param end angle of the second corner [rad]
+     */
+    record Arc(double centreX, double centreY, double radius, double start, double end) {}
+
+    boolean isStraight() {
+        return straight;
+    }
+
+    /** Returns position and its derivatives: x, y, x_xi, y_xi, x_eta, y_eta. */
+    double[] map(double xi, double eta) {
+        double[] at = new double[6];
+        double l0 = 1 - xi - eta;
+        at[0] = l0 * x[0] + xi * x[1] + eta * x[2];
+        at[1] = l0 * y[0] + xi * y[1] + eta * y[2];
+        at[2] = x[1] - x[0];
+        at[3] = y[1] - y[0];
+        at[4] = x[2] - x[0];
+        at[5] = y[2] - y[0];
+        for (int edge = 0; !straight && edge < 3; edge++) {
+            if (arcs[edge] != null) {
+                bend(edge, l0, xi, eta, at);
+            }
+        }
+        return at;
+    }
+
+    private void bend(int edge, double l0, double xi, double eta, double[] at) {
+        double[] l = {l0, xi, eta};
+        double[] lx = {-1, 1, 0};
+        double[] ly = {-1, 0, 1};
+        int a = edge == 1 ? 1 : 0;
+        int b = edge == 0 ? 1 : 2;
+        double s = l[b] - l[a];
+        s = Math.min(Math.max(s, NEAR_END - 1), 1 - NEAR_END);
+        Arc arc = arcs[edge];
+        double middle = (arc.start + arc.end) / 2;
+        double half = (arc.end - arc.start) / 2;
+        double angle = middle + s * half;
+        double cos = StrictMath.cos(angle);
+        double sin = StrictMath.sin(angle);
+        double room = 1 - s * s;
+        for (int axis = 0; axis < 2; axis++) {
+            double[] c = axis == 0 ? x : y;
+            double centre = axis == 0 ? arc.centreX : arc.centreY;
+            double along = axis == 0 ? cos : sin;
+            double turn = axis == 0 ? -sin : cos;
+            double off = centre + arc.radius * along - (c[a] * (1 - s) + c[b] * (1 + s)) / 2;
+            double slope = arc.radius * half * turn - (c[b] - c[a]) / 2;
+            double k = 4 * off / room;
+            double dk = 4 * slope / room + 8 * s * off / (room * room);
+            double product = l[a] * l[b];
+            at[axis] += product * k;
+            at[2 + axis] += (lx[a] * l[b] + l[a] * lx[b]) * k + product * dk * (lx[b] - lx[a]);
+            at[4 + axis] += (ly[a] * l[b] + l[a] * ly[b]) * k + product * dk * (ly[b] - ly[a]);
+        }
+    }
+
+    /**
+     * Writes the integrals over the element of products of basis functions and their x- and
+     * y-derivatives.
+     *
+     * @param products [a][b] with a and b from value, x, y; each size x size, overwritten
+     */
+    void products(ReferenceTriangle reference, double[][][] products) {
+        if (straight) {
+            affine(reference, products);
+        } else {
+            curved(reference, products);
+        }
+    }
+
+    private void affine(ReferenceTriangle reference, double[][][] products) {
+        double[] m = map(1.0 / 3, 1.0 / 3);
+        double det = m[2] * m[5] - m[3] * m[4];
+        // Rows: how much of the xi- and eta-derivative is in value, x and y.
+        double[][] turn = {{1, 0, 0}, {0, m[5] / det, -m[3] / det}, {0, -m[4] / det, m[2] / det}};
+        double area = Math.abs(det);
+        double[][][] r = reference.products;
+        int n = r[0][0].length;
+        for (int a = 0; a < 3; a++) {
+            for (int b = 0; b < 3; b++) {
+                double[] out = products[a][b];
+                Arrays.fill(out, 0);
+                for (int p = 0; p < 3; p++) {
+                    for (int q = 0; q < 3; q++) {
+                        double f = area * turn[a][p] * turn[b][q];
+                        double[] in = r[p][q];
+                        for (int i = 0; f != 0 && i < n; i++) {
+                            out[i] += f * in[i];
+                        }
+                    }
+                }
+            }
+        }
+    }
+
+    private void curved(ReferenceTriangle reference, double[][][] products) {
+        int size = reference.basis.size;
+        for (double[][] row : products) {
+            for (double[] out : row) {
+                Arrays.fill(out, 0);
+            }
+        }
+        double[] g = new double[3 * size];
+        for (int q = 0; q < reference.points; q++) {
+            double area =
+                    reference.weight[q]
+                            * gradients(
+                                    reference.values[q],
+                                    size,
+                                    reference.xi[q],
+                                    reference.eta[q],
+                                    g);
+            for (int a = 0; a < 3; a++) {
+                for (int b = 0; b < 3; b++) {
+                    double[] out = products[a][b];
+                    for (int m = 0; m < size; m++) {
+                        double left = area * g[a * size + m];
+                        for (int n = 0; n < size; n++) {
+                            out[m * size + n] += left * g[b * size + n];
+                        }
+                    }
+                }
+            }
+        }
+    }
+
+    /**
+     * Turns derivatives along the reference axes into derivatives along x and y.
+     *
+     * @param values values, xi- and eta-derivatives
+     * @param g values, x- and y-derivatives; overwritten
+     * @return the area of the element over that of the reference triangle's unit square, here
+     */
+    double gradients(double[] values, int size, double xi, double eta, double[] g) {
+        double[] m = map(xi, eta);
+        double det = m[2] * m[5] - m[3] * m[4];
+        for (int i = 0; i < size; i++) {
+            double dXi = values[size + i];
+            double dEta = values[2 * size + i];
+            g[i] = values[i];
+            g[size + i] = (m[5] * dXi - m[3] * dEta) / det;
+            g[2 * size + i] = (m[2] * dEta - m[4] * dXi) / det;
+        }
+        return Math.abs(det);
+    }
+
+    /**
+     * Finds the reference coordinates of a place by Newton's method.
+     *
+     * @param local overwritten
+     * @return whether the place lies in the element, to within 1e-9 of its size
+     */
+    boolean locate(double px, double py, double[] local) {
+        double xi = 1.0 / 3;
+        double eta = 1.0 / 3;
+        for (int step = 0; step < 20; step++) {
+            double[] m = map(xi, eta);
+            double rx = px - m[0];
+            double ry = py - m[1];
+            double det = m[2] * m[5] - m[3] * m[4];
+            double dXi = (m[5] * rx - m[4] * ry) / det;
+            double dEta = (m[2] * ry - m[3] * rx) / det;
+            xi += dXi;
+            eta += dEta;
+            if (Math.abs(dXi) + Math.abs(dEta) < 1e-14) {
+                break;
+            }
+        }
+        local[0] = xi;
+        local[1] = eta;
+        double slack = 1e-9;
+        return xi >= -slack && eta >= -slack && xi + eta <= 1 + slack;
+    }
+}

@@ -1,0 +1,135 @@
+package org.coachskin.shell;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.coachskin.NoAnswerException;
+import org.coachskin.Problem;
+import org.coachskin.analysis.Analysis;
+import org.coachskin.analysis.CaseResponse;
+import org.coachskin.analysis.Response;
+import org.coachskin.panel.Load;
+import org.coachskin.panel.LoadCase;
+import org.coachskin.panel.Panel;
+
+/**
+ * A panel of any outline, with openings and zones, on its real supports, by finite elements.
+ *
+ * <p><b>Seals.</b> A response under loads holds all that moves the panel from its unbent shape: the
+ * loads and the push of rubber seals, which let go and go solid as they must. {@link #loadCases}
+ * takes the closed panel at rest for what stands.
+ *
+ * <p><b>Limits.</b> Linear but for the seals, small deflections, shallow crown. Round corners of a
+ * held edge are held in the deflection only. A pad takes its force evenly.
+ *
+ * <p>Keeps the meshes it has made; safe to share between threads. Responses are immutable.
+ */
+public final class ShellAnalysis implements Analysis {
+
+    /** Order of the polynomials that answer. */
+    public static final int ORDER = 4;
+
+    private static final int KEPT = 8;
+
+    private final int order;
+    private final boolean firstOrder;
+    private final Map<Object, Grid> grids = new LinkedHashMap<>();
+
+    /** Creates the analysis in layered theory, of the usual order. */
+    public ShellAnalysis() {
+        this(ORDER, false);
+    }
+
+    /**
+     * Creates an analysis.
+     *
+     * @param order of the polynomials, 2 to 8
+     * @param firstOrder whether skins and foam turn together, as in published tables
+     */
+    public ShellAnalysis(int order, boolean firstOrder) {
+        if (order < 2 || order > 8) {
+            throw new IllegalArgumentException("order " + order + " is not within 2 to 8");
+        }
+        this.order = order;
+        this.firstOrder = firstOrder;
+    }
+
+    @Override
+    public List<Response> cases(Panel panel, List<List<Load>> cases) {
+        ShellPanel shell = shell(panel, cases);
+        List<Response> out = new ArrayList<>();
+        cases.forEach(loads -> out.add(shell.solve(loads)));
+        return out;
+    }
+
+    @Override
+    public List<CaseResponse> loadCases(Panel panel, List<LoadCase> cases) {
+        ShellPanel shell = shell(panel, cases.stream().map(LoadCase::loads).toList());
+        List<CaseResponse> out = new ArrayList<>();
+        for (LoadCase load : cases) {
+            ShellResponse standing = shell.solve(load.standing());
+            ShellResponse total = shell.solve(together(load, 1));
+            ShellResponse loaded = total.minus(standing);
+            ShellResponse reversed =
+                    load.reverses()
+                            ? shell.solve(together(load, -1)).minus(standing)
+                            : standing.minus(total);
+            out.add(new CaseResponse(standing, loaded, reversed, standing.held(), total.held()));
+        }
+        return out;
+    }
+
+    private static List<Load> together(LoadCase load, int sign) {
+        List<Load> all = new ArrayList<>(load.standing());
+        load.loads().forEach(part -> all.add(sign > 0 ? part : part.reversed()));
+        return all;
+    }
+
+    private ShellPanel shell(Panel panel, List<List<Load>> cases) {
+        List<Load.Press> presses = new ArrayList<>();
+        for (List<Load> loads : cases) {
+            for (Load load : loads) {
+                if (load instanceof Load.Press press && !presses.contains(press)) {
+                    presses.add(press);
+                }
+            }
+        }
+        ShellPanel shell = new ShellPanel(panel, grid(panel, presses), order, firstOrder);
+        if (!shell.stands()) {
+            throw new NoAnswerException(
+                    new Problem(
+                            "",
+                            "",
+                            panel.name() + " can move freely: " + shell.mechanism() + ".",
+                            "Hold it: a hinge, a latch, a held edge."));
+        }
+        return shell;
+    }
+
+    private Grid grid(Panel panel, List<Load.Press> presses) {
+        Object key =
+                List.of(
+                        panel.outline(),
+                        panel.openings(),
+                        panel.zones().stream().map(zone -> zone.region()).toList(),
+                        panel.support(),
+                        presses);
+        synchronized (grids) {
+            Grid grid = grids.get(key);
+            if (grid == null) {
+                grid = Drawn.grid(Drawn.mesh(panel, presses));
+                if (grids.size() == KEPT) {
+                    grids.remove(grids.keySet().iterator().next());
+                }
+                grids.put(key, grid);
+            }
+            return grid;
+        }
+    }
+
+    @Override
+    public double frequency(Panel panel) {
+        return shell(panel, List.of()).frequency();
+    }
+}

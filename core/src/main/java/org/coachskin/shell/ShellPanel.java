@@ -1,0 +1,320 @@
+package org.coachskin.shell;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import org.coachskin.laminate.Laminate;
+import org.coachskin.laminate.Patch;
+import org.coachskin.laminate.ThermalState;
+import org.coachskin.laminate.Triple;
+import org.coachskin.panel.Fitting;
+import org.coachskin.panel.Load;
+import org.coachskin.panel.Panel;
+import org.coachskin.sparse.Eigenpairs;
+import org.coachskin.sparse.Factor;
+import org.coachskin.sparse.FactorPlan;
+import org.coachskin.sparse.Order;
+import org.coachskin.sparse.Pattern;
+import org.coachskin.sparse.SymmetricMatrix;
+import org.ejml.data.DMatrixRMaj;
+import org.ejml.dense.row.CommonOps_DDRM;
+
+/** One panel on one grid, factored: solves any load. Not safe to share between threads. */
+final class ShellPanel {
+
+    private static final int W = 2;
+
+    /** How much stiffer than the panel a prop is that counts as rigid in vibration. */
+    private static final double RIGID = 1e5;
+
+    final Panel panel;
+    final Model model;
+    final List<Rim.Piece> rim;
+    final List<Pads.Hold> holds;
+    final SealLine seal;
+    private final SymmetricMatrix matrix;
+    private final List<int[]> own;
+    private final Factor factor;
+    private final Contact contact;
+
+    /** Solutions of unit forces on the rigid holds, and what they do to one another. */
+    private final List<double[]> unitForces = new ArrayList<>();
+
+    private final List<Pads.Hold> rigid = new ArrayList<>();
+    private final DMatrixRMaj flexibility;
+
+    ShellPanel(Panel panel, Grid grid, int order, boolean firstOrder) {
+        this.panel = panel;
+        Basis basis = new Basis(order);
+        Section[] sections = Sections.of(panel, grid, firstOrder);
+        rim = Rim.of(grid);
+        List<Fitting> fittings = panel.support().fittings();
+        Unknowns unknowns = Holding.unknowns(grid, basis, sections, rim, fittings);
+        model = new Model(grid, new ReferenceTriangle(basis, 2), sections, unknowns);
+        holds = Pads.of(model, fittings);
+        seal = new SealLine(model, rim, fittings);
+        Pattern.Builder builder = Pattern.of(unknowns.count);
+        model.enter(builder);
+        List<int[]> own = new ArrayList<>();
+        for (Pads.Hold hold : holds) {
+            int[] ids = touched(hold.mean);
+            own.add(ids);
+            builder.element(ids);
+        }
+        seal.enter(builder);
+        Pattern pattern = builder.build();
+        this.own = own;
+        matrix = stiffness(1, pattern);
+        factor =
+                FactorPlan.of(pattern, Order.dissection(pattern, places(grid, basis, unknowns)))
+                        .factor(matrix);
+        holds.stream().filter(Pads.Hold::isRigid).forEach(rigid::add);
+        flexibility = new DMatrixRMaj(rigid.size(), rigid.size());
+        for (int j = 0; stands() && j < rigid.size(); j++) {
+            double[] x = factor.solve(rigid.get(j).mean);
+            unitForces.add(x);
+            for (int i = 0; i < rigid.size(); i++) {
+                flexibility.set(i, j, rigid.get(i).of(x));
+            }
+        }
+        contact = new Contact(seal, unknowns.count, this::linear);
+    }
+
+    /** Returns the stiffness with rigid holds propped {@code prop} times as stiffly as usual. */
+    private SymmetricMatrix stiffness(double prop, Pattern pattern) {
+        SymmetricMatrix out = new SymmetricMatrix(pattern);
+        model.addStiffness(out);
+        int first = model.grid.triangles();
+        for (int i = 0; i < holds.size(); i++) {
+            Pads.Hold hold = holds.get(i);
+            double k = hold.isRigid() ? prop * propping(hold.direction) : hold.stiffness;
+            out.add(first + i, square(hold.mean, own.get(i), k));
+        }
+        seal.addStiffness(out, first + holds.size());
+        return out;
+    }
+
+    /**
+     * Stiffness that props a rigid hold while the forces that make it rigid are not yet known; any
+     * of the panel's own size will do.
+     */
+    private double propping(Fitting.Direction direction) {
+        Section section = model.section(0);
+        double side = Math.min(panel.width(), panel.length());
+        if (direction == Fitting.Direction.Z) {
+            return (section.layered.dff().m11()
+                            + 2 * section.layered.dfg().m11()
+                            + section.layered.dgg().m11())
+                    / (side * side);
+        }
+        return section.layered.a().m11();
+    }
+
+    private static int[] touched(double[] mean) {
+        List<Integer> ids = new ArrayList<>();
+        for (int i = 0; i < mean.length; i++) {
+            if (mean[i] != 0) {
+                ids.add(i);
+            }
+        }
+        return ids.stream().mapToInt(i -> i).toArray();
+    }
+
+    private static double[] square(double[] mean, int[] ids, double k) {
+        double[] out = new double[ids.length * ids.length];
+        for (int i = 0; i < ids.length; i++) {
+            for (int j = 0; j <= i; j++) {
+                out[i * ids.length + j] = k * mean[ids[i]] * mean[ids[j]];
+            }
+        }
+        return out;
+    }
+
+    private static double[] places(Grid grid, Basis basis, Unknowns unknowns) {
+        double[] place = new double[3 * unknowns.count];
+        for (int v = 0; v < grid.vertices; v++) {
+            put(place, unknowns, v, grid.x[v], grid.y[v]);
+        }
+        for (int e = 0; e < grid.edges(); e++) {
+            double[] middle = grid.onEdge(e, 0.5);
+            for (int k = 0; k < basis.perEdge; k++) {
+                put(place, unknowns, unknowns.ofEdge(e, k), middle[0], middle[1]);
+            }
+        }
+        for (int t = 0; t < grid.triangles(); t++) {
+            double[] c = grid.centre(t);
+            int[] functions = unknowns.functions(grid, t);
+            for (int k = basis.size - basis.bubbles; k < basis.size; k++) {
+                put(place, unknowns, functions[k], c[0], c[1]);
+            }
+        }
+        return place;
+    }
+
+    private static void put(double[] place, Unknowns unknowns, int function, double x, double y) {
+        for (int k = 0; k < unknowns.width(function); k++) {
+            int at = 3 * (unknowns.start(function) + k);
+            place[at] = x;
+            place[at + 1] = y;
+        }
+    }
+
+    /** Returns whether what holds the panel leaves it no way to move freely. */
+    boolean stands() {
+        return factor.nullPivots().isEmpty();
+    }
+
+    /** Returns in words how the panel can move freely. */
+    String mechanism() {
+        double[] move = factor.nullVectors(matrix).get(0);
+        double[] mean = new double[Section.FIELDS];
+        double[] field = new double[Section.FIELDS];
+        for (int f = 0; f < 3; f++) {
+            double[] load = new double[move.length];
+            field[f] = 1;
+            model.addEven(t -> true, field, load);
+            field[f] = 0;
+            for (int i = 0; i < move.length; i++) {
+                mean[f] += load[i] * move[i];
+            }
+        }
+        double[] size = {Math.abs(mean[0]), Math.abs(mean[1]), Math.abs(mean[2])};
+        if (size[0] > size[1] && size[0] > size[2]) {
+            return "nothing keeps it from sliding left and right";
+        }
+        if (size[1] > size[2]) {
+            return "nothing keeps it from sliding to front and rear";
+        }
+        return "nothing keeps it from lifting or tipping";
+    }
+
+    /** Returns the lowest natural frequency with the panel closed at rest [Hz]. */
+    double frequency() {
+        SymmetricMatrix stiff = stiffness(RIGID, matrix.pattern());
+        SymmetricMatrix mass = new SymmetricMatrix(matrix.pattern());
+        model.addMass(mass);
+        Eigenpairs lowest = Eigenpairs.lowest(stiff, mass, factor.plan().factor(stiff), 1);
+        return Math.sqrt(lowest.value(0)) / (2 * Math.PI);
+    }
+
+    /**
+     * Returns the solution under a load, seals as even springs, and after it the force of each rigid
+     * hold on the panel [N].
+     */
+    private double[] linear(double[] load) {
+        double[] x = Arrays.copyOf(factor.solve(load), load.length + rigid.size());
+        if (rigid.isEmpty()) {
+            return x;
+        }
+        DMatrixRMaj moved = new DMatrixRMaj(rigid.size(), 1);
+        for (int i = 0; i < rigid.size(); i++) {
+            moved.set(i, 0, rigid.get(i).of(x));
+        }
+        DMatrixRMaj force = new DMatrixRMaj(rigid.size(), 1);
+        CommonOps_DDRM.solve(flexibility, moved, force);
+        for (int j = 0; j < rigid.size(); j++) {
+            double[] unit = unitForces.get(j);
+            double f = force.get(j, 0);
+            for (int i = 0; i < unit.length; i++) {
+                x[i] -= f * unit[i];
+            }
+            x[load.length + j] = -f;
+        }
+        return x;
+    }
+
+    /**
+     * Returns what the panel does under loads acting together, counted from the unbent panel; seals
+     * push with it.
+     */
+    ShellResponse solve(List<Load> loads) {
+        double[] load = new double[model.unknowns.count];
+        List<Free> free = new ArrayList<>();
+        for (Load part : loads) {
+            add(part, load, free);
+        }
+        seal.addWorkingForce(load);
+        double[] x = linear(load);
+        return new ShellResponse(this, seal.points.isEmpty() ? x : contact.settle(x), free);
+    }
+
+    /** Returns the force of each hold on the panel [N], in the order of {@link #holds}. */
+    double[] forces(double[] solution) {
+        double[] out = new double[holds.size()];
+        for (int i = 0; i < out.length; i++) {
+            Pads.Hold hold = holds.get(i);
+            out[i] =
+                    hold.isRigid()
+                            ? solution[model.unknowns.count + rigid.indexOf(hold)]
+                            : -hold.stiffness * hold.of(solution);
+        }
+        return out;
+    }
+
+    /** A strain without force of one triangle's stack. */
+    static final class Free {
+        final int triangle;
+
+        /** Section.STRAINS values. */
+        final double[] strain;
+
+        Free(int triangle, double[] strain) {
+            this.triangle = triangle;
+            this.strain = strain;
+        }
+    }
+
+    private void add(Load part, double[] load, List<Free> free) {
+        double[] field = new double[Section.FIELDS];
+        if (part instanceof Load.Press press) {
+            press(press, load);
+        } else if (part instanceof Load.Pressure pressure) {
+            field[W] = -pressure.pressure();
+            model.addEven(t -> true, field, load);
+        } else if (part instanceof Load.OwnWeight weight) {
+            for (int t = 0; t < model.grid.triangles(); t++) {
+                int triangle = t;
+                field[W] = -weight.inward() * model.section(t).laminate.mass();
+                model.addEven(i -> i == triangle, field, load);
+            }
+        } else if (part instanceof Load.Heat heat) {
+            for (int t = 0; t < model.grid.triangles(); t++) {
+                Laminate stack = model.section(t).laminate;
+                Triple bow = ThermalState.of(stack, heat.inside(), heat.outside()).curvature();
+                double[] strain = new double[Section.STRAINS];
+                double z = model.section(t).reference;
+                double[] parts = {bow.x(), bow.y(), bow.xy()};
+                for (int i = 0; i < 3; i++) {
+                    // Mid-height stays, so the reference surface stretches.
+                    strain[i] = z * parts[i];
+                    strain[3 + i] = parts[i];
+                    strain[6 + i] = parts[i];
+                }
+                model.addStrain(t, strain, load);
+                free.add(new Free(t, strain));
+            }
+        }
+    }
+
+    /** Spreads a force over the triangles that lie in its patch; the grid follows patches. */
+    private void press(Load.Press press, double[] load) {
+        double area = 0;
+        boolean[] under = new boolean[model.grid.triangles()];
+        for (int t = 0; t < under.length; t++) {
+            double[] c = model.grid.centre(t);
+            double dx = c[0] - press.x();
+            double dy = c[1] - press.y();
+            under[t] =
+                    press.patch() instanceof Patch.Disc disc
+                            ? Math.hypot(dx, dy) < disc.diameter() / 2
+                            : Math.abs(dx) < press.patch().halfX()
+                                    && Math.abs(dy) < press.patch().halfY();
+            if (under[t]) {
+                area += model.area(t);
+            }
+        }
+        double[] field = new double[Section.FIELDS];
+        field[W] = -press.force() / area;
+        model.addEven(t -> under[t], field, load);
+    }
+}

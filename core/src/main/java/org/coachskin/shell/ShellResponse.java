@@ -1,0 +1,164 @@
+package org.coachskin.shell;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.coachskin.analysis.Held;
+import org.coachskin.analysis.Response;
+import org.coachskin.analysis.SectionForces;
+import org.coachskin.laminate.SectionState;
+import org.coachskin.laminate.Triple;
+
+/** What a panel does under one load on its real supports. Immutable; safe to share. */
+public final class ShellResponse implements Response {
+
+    private static final int W = 2;
+
+    private static final double NEAR = 0.02;
+
+    /** Where each triangle is looked at, in its reference coordinates. */
+    private static final double[][] LOOK = {
+        {1.0 / 3, 1.0 / 3},
+        {NEAR, NEAR},
+        {1 - 2 * NEAR, NEAR},
+        {NEAR, 1 - 2 * NEAR},
+        {0.5, NEAR},
+        {0.5 - NEAR / 2, 0.5 - NEAR / 2},
+        {NEAR, 0.5}
+    };
+
+    private final ShellPanel shell;
+    private final double[] solution;
+    private final List<ShellPanel.Free> free;
+
+    ShellResponse(ShellPanel shell, double[] solution, List<ShellPanel.Free> free) {
+        this.shell = shell;
+        this.solution = solution;
+        this.free = free;
+    }
+
+    /** Returns what this has more than {@code other}, an answer of the same panel. */
+    ShellResponse minus(ShellResponse other) {
+        double[] rest = solution.clone();
+        for (int i = 0; i < rest.length; i++) {
+            rest[i] -= other.solution[i];
+        }
+        List<ShellPanel.Free> more =
+                free.stream().filter(bow -> !other.free.contains(bow)).toList();
+        return new ShellResponse(shell, rest, more);
+    }
+
+    @Override
+    public String method() {
+        return "finite elements of order "
+                + shell.model.reference.basis.order
+                + ", "
+                + shell.model.grid.triangles()
+                + " triangles, layered theory";
+    }
+
+    @Override
+    public double deflection(double x, double y) {
+        double[] local = new double[2];
+        int t = triangle(x, y, local);
+        return -shell.model.gradients(solution, t, local)[3 * W];
+    }
+
+    private int triangle(double x, double y, double[] local) {
+        int t = shell.model.grid.locate(x, y, local);
+        if (t < 0) {
+            throw new IllegalArgumentException(
+                    "there is no panel at " + x + " m from left, " + y + " m from front");
+        }
+        return t;
+    }
+
+    private double[] strains(int t, double[] local) {
+        double[] g = shell.model.gradients(solution, t, local);
+        Section section = shell.model.section(t);
+        double[] strain = new double[Section.STRAINS];
+        for (int r = 0; r < Section.STRAINS; r++) {
+            for (int i = 0; i < Section.GRADIENTS; i++) {
+                strain[r] += section.strain[r * Section.GRADIENTS + i] * g[i];
+            }
+        }
+        return strain;
+    }
+
+    @Override
+    public SectionState state(double x, double y) {
+        double[] local = new double[2];
+        int t = triangle(x, y, local);
+        double[] e = strains(t, local);
+        double[] turn = shell.model.section(t).turn(0);
+        Triple skins = new Triple(e[3], e[4], e[5]);
+        Triple foam = new Triple(e[6], e[7], e[8]);
+        Triple membrane = new Triple(e[0], e[1], e[2]).plus(skins, turn[0]).plus(foam, turn[1]);
+        return new SectionState(membrane, skins, foam, e[9], e[10], e[11], e[12]);
+    }
+
+    @Override
+    public SectionForces forces(double x, double y) {
+        double[] local = new double[2];
+        int t = triangle(x, y, local);
+        double[] e = strains(t, local);
+        for (ShellPanel.Free bow : free) {
+            for (int i = 0; bow.triangle == t && i < Section.STRAINS; i++) {
+                // A free bow is a strain without force.
+                e[i] -= bow.strain[i];
+            }
+        }
+        Section section = shell.model.section(t);
+        double[] s = new double[Section.STRAINS];
+        for (int r = 0; r < Section.STRAINS; r++) {
+            for (int i = 0; i < Section.STRAINS; i++) {
+                s[r] += section.rigidity[r * Section.STRAINS + i] * e[i];
+            }
+        }
+        Triple n = new Triple(s[0], s[1], s[2]);
+        Triple m = new Triple(s[3] + s[6], s[4] + s[7], s[5] + s[8]).plus(n, section.reference);
+        return new SectionForces(n, m, s[9] + s[11], s[10] + s[12]);
+    }
+
+    /** Returns the middle of every triangle and six places near its rim. */
+    @Override
+    public List<Spot> spots() {
+        List<Spot> spots = new ArrayList<>();
+        for (Element element : shell.model.grid.elements) {
+            for (double[] at : LOOK) {
+                double[] place = element.map(at[0], at[1]);
+                spots.add(new Spot(place[0], place[1]));
+            }
+        }
+        return spots;
+    }
+
+    /** Returns what pads and seals do in this state. */
+    Held held() {
+        List<Held.Grip> grips = new ArrayList<>();
+        double[] forces = shell.forces(solution);
+        for (int i = 0; i < forces.length; i++) {
+            Pads.Hold hold = shell.holds.get(i);
+            grips.add(
+                    new Held.Grip(
+                            hold.pad.name(),
+                            hold.direction,
+                            forces[i],
+                            hold.pad.x(),
+                            hold.pad.y()));
+        }
+        List<Held.SealPlace> seals = new ArrayList<>();
+        for (int i = 0; i < shell.seal.points.size(); i++) {
+            SealLine.Point p = shell.seal.points.get(i);
+            double squeeze = p.seal.squeeze() - shell.seal.deflection(i, solution);
+            seals.add(
+                    new Held.SealPlace(
+                            p.x,
+                            p.y,
+                            p.length,
+                            squeeze,
+                            p.seal.forceAt(squeeze),
+                            squeeze > p.seal.solid()));
+        }
+        return new Held(grips, seals);
+    }
+}
