@@ -13,8 +13,7 @@ import org.jspecify.annotations.Nullable;
  * g(&radic;&nu;<sub>j</sub>, y), where g solves -g'' + &nu; g = 1 on the patch and vanishes at both
  * rims. The remaining sum over m falls off like exp(-&alpha; d), with d the distance along y to the
  * nearest edge of the patch, but for the part that does not vary along y within the patch's band.
- * That part is S0^-1 load, a rational function of &alpha;; its tail is summed through its two
- * leading parts ({@link PowerTail}).
+ * That part is S0^-1 load, a rational function of &alpha;, summed in closed form ({@link Strip}).
  *
  * <p>"Along x" and "along y" here are the series' own: the caller exchanges them where it must.
  */
@@ -29,15 +28,6 @@ public final class SingleSeries {
      */
     private static final double SHORTEST = 80;
 
-    /** A displacement below this share of the deflection is nought, as in a rotation per metre. */
-    private static final double FAINT = 1e-6;
-
-    /** The least that the tail of a strip leaves out, as a share of its largest wave. */
-    private static final double STRIP_EXACT = 1e-9;
-
-    /** Longest run of strip solutions whose tail has not settled. */
-    private static final int LONGEST_STRIP = 160_000;
-
     private final WaveSystem system;
     private final boolean bow;
     private final double small;
@@ -45,8 +35,7 @@ public final class SingleSeries {
     private final double b;
     private final int n;
     private final List<@Nullable Mode> modes = new ArrayList<>();
-    private double[][] strip = new double[0][];
-    private @Nullable PowerTail tail;
+    private @Nullable Strip strip;
 
     /**
      * Creates the series.
@@ -120,10 +109,10 @@ public final class SingleSeries {
             quiet = done ? quiet + 1 : 0;
         }
         if (y > y1 && y < y2) {
-            addStrip(x1, x2, x, sum);
+            strip().add(x1, x2, x, sum);
         } else if (y == y1 || y == y2) {
             double[] half = new double[3 * n];
-            addStrip(x1, x2, x, half);
+            strip().add(x1, x2, x, half);
             for (int i = 0; i < 3 * n; i++) {
                 sum[i] += half[i] / 2;
             }
@@ -141,6 +130,13 @@ public final class SingleSeries {
         double magnitude = Math.abs(term);
         size[at] += magnitude;
         return magnitude <= share * size[at];
+    }
+
+    private Strip strip() {
+        if (strip == null) {
+            strip = new Strip(system, a, bow, small);
+        }
+        return strip;
     }
 
     private Mode mode(int m) {
@@ -188,110 +184,5 @@ public final class SingleSeries {
                 j++;
             }
         }
-    }
-
-    /** Adds the part that does not vary along y. */
-    private void addStrip(double x1, double x2, double x, double[] sum) {
-        PowerTail far = preparedStrip();
-        int k = system.first;
-        int last = strip.length;
-        double[] phase = {x + x1, x - x1, x + x2, x - x2};
-        double[] sin = new double[4];
-        double[] cos = new double[4];
-        double[] stepSin = new double[4];
-        double[] stepCos = new double[4];
-        for (int f = 0; f < 4; f++) {
-            stepSin[f] = StrictMath.sin(Math.PI * phase[f] / a);
-            stepCos[f] = StrictMath.cos(Math.PI * phase[f] / a);
-            cos[f] = 1;
-        }
-        for (int m = 1; m <= last; m++) {
-            double sines = 0;
-            double cosines = 0;
-            for (int f = 0; f < 4; f++) {
-                double next = sin[f] * stepCos[f] + cos[f] * stepSin[f];
-                cos[f] = cos[f] * stepCos[f] - sin[f] * stepSin[f];
-                sin[f] = next;
-                double sign = f < 2 ? 1 : -1;
-                sines += sign * next;
-                cosines += sign * cos[f];
-            }
-            double alpha = m * Math.PI / a;
-            double q = 1 / (a * alpha);
-            for (int i = 0; i < k; i++) {
-                double own = strip[m - 1][i] - far.at(i, alpha);
-                double turn = strip[m - 1][k + i] - far.at(k + i, alpha);
-                if (i < system.second) {
-                    sum[3 * i] += q * own * cosines;
-                    sum[3 * i + 1] -= q * turn * alpha * sines;
-                } else {
-                    sum[3 * i] += q * own * sines;
-                    sum[3 * i + 1] += q * turn * alpha * cosines;
-                }
-            }
-        }
-        for (int f = 0; f < 4; f++) {
-            double sign = f < 2 ? 1 : -1;
-            for (int i = 0; i < k; i++) {
-                double theta = Math.PI * phase[f] / a;
-                far.add(i, k + i, a, theta, sign / a, sum);
-            }
-        }
-    }
-
-    /** Solves the strip for as many waves as its tail needs. */
-    private PowerTail preparedStrip() {
-        if (tail != null) {
-            return tail;
-        }
-        int k = system.first;
-        double[] matrix = new double[k * k];
-        double[] rhs = new double[n];
-        // The leading parts are read far out, where they are all there is.
-        double far = 3e4 * Math.PI / Math.min(a, b);
-        double[] one = stripAt(far, matrix, rhs);
-        double[] two = stripAt(2 * far, matrix, rhs);
-        PowerTail fitted = new PowerTail(one, two, far, 1 / system.thickness(), k, system.second);
-        List<double[]> found = new ArrayList<>();
-        double[] largest = new double[2 * k];
-        int settled = 0;
-        for (int m = 1; m <= LONGEST_STRIP && settled < 3; m++) {
-            double alpha = m * Math.PI / a;
-            double[] s = stripAt(alpha, matrix, rhs);
-            found.add(s);
-            for (int i = 0; i < 2 * k; i++) {
-                largest[i] = Math.max(largest[i], Math.abs(s[i]));
-            }
-            boolean close = m >= 32;
-            for (int i = 0; i < 2 * k && close; i++) {
-                // What the next part leaves out from here on, against the largest wave: values fall
-                // off like 1/m^5, the slopes of fields, which come second, like 1/m^4. A field that
-                // an even stack does not have is set against the deflection.
-                double rest = Math.abs(s[i] - fitted.at(i, alpha));
-                double size = Math.max(largest[i], FAINT * largest[system.second]);
-                close = rest * (i < k ? 1 : m) <= Math.max(small, STRIP_EXACT) * size;
-            }
-            settled = close ? settled + 1 : 0;
-        }
-        strip = found.toArray(new double[0][]);
-        tail = fitted;
-        return fitted;
-    }
-
-    /** Returns the unknowns Z of the first block, then its fields. */
-    private double[] stripAt(double alpha, double[] matrix, double[] rhs) {
-        int k = system.first;
-        system.strip(alpha, matrix);
-        if (bow) {
-            system.bow(alpha, rhs);
-        } else {
-            system.pressure(rhs);
-        }
-        double[] z = Arrays.copyOf(rhs, k);
-        Elimination.solve(matrix, k, z, 1);
-        double[] both = Arrays.copyOf(z, 2 * k);
-        system.toFields(alpha, z, k);
-        System.arraycopy(z, 0, both, k, k);
-        return both;
     }
 }

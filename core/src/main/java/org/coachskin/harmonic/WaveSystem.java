@@ -198,6 +198,29 @@ public final class WaveSystem {
         }
     }
 
+    /**
+     * Writes the first block for the fields X as constant + (alpha/unit)^2 linear, with fields
+     * along x times alpha/unit in place of the fields and their rows likewise.
+     *
+     * @param unit a wave number [1/m]
+     * @param constant overwritten, first by first by rows
+     * @param linear overwritten, first by first by rows
+     */
+    void stripInSquares(double unit, double[] constant, double[] linear) {
+        for (int i = 0; i < first; i++) {
+            for (int j = 0; j < first; j++) {
+                int at = i * first + j;
+                double zero = plane.ff[0][at] + shear.ff[0][at];
+                double one = (plane.ff[1][at] + shear.ff[1][at]) * unit;
+                double two = (plane.ff[2][at] + shear.ff[2][at]) * unit * unit;
+                boolean isRow = i < second;
+                boolean mixed = isRow != (j < second);
+                constant[at] = mixed ? isRow ? 0 : one : zero;
+                linear[at] = mixed ? isRow ? one : 0 : two;
+            }
+        }
+    }
+
     /** Takes a multiple of another column from a column. */
     private static void subtract(double[] a, int width, int column, int other, double factor) {
         for (int i = 0; i < width; i++) {
