@@ -20,7 +20,10 @@ import org.jspecify.annotations.Nullable;
 public final class SingleSeries {
 
     /** What may be left out, as a share of the sum, of one that is to be as good as it can be. */
-    public static final double EXACT = 2e-12;
+    public static final double EXACT = 1e-10;
+
+    /** What may be left out of a deflection: dents are small differences of it. */
+    private static final double SMALL_DEFLECTION = 1e-9;
 
     /**
      * Largest alpha times thickness that is summed; only reached nearer to a corner of the patch
@@ -35,6 +38,8 @@ public final class SingleSeries {
     private final double b;
     private final int n;
     private final List<@Nullable Mode> modes = new ArrayList<>();
+    private final List<double @Nullable []> profiles = new ArrayList<>();
+    private double[] line = new double[0];
     private @Nullable Strip strip;
 
     /**
@@ -63,7 +68,7 @@ public final class SingleSeries {
      *     in the order of {@link WaveSystem}; the value of a rotation is its shear strain, slope
      *     included
      */
-    public synchronized void add(
+    public void add(
             double load,
             double x1,
             double x2,
@@ -72,25 +77,50 @@ public final class SingleSeries {
             double x,
             double y,
             double[] out) {
+        add(load, x1, x2, y1, y2, x, y, false, out);
+    }
+
+    /**
+     * Adds as {@link #add} does, with as many waves as the deflections need: they settle long
+     * before strains do. Of {@code out} nothing but the values of the deflections is to be used.
+     */
+    public void addDeflection(
+            double load,
+            double x1,
+            double x2,
+            double y1,
+            double y2,
+            double x,
+            double y,
+            double[] out) {
+        add(load, x1, x2, y1, y2, x, y, true, out);
+    }
+
+    private synchronized void add(
+            double load,
+            double x1,
+            double x2,
+            double y1,
+            double y2,
+            double x,
+            double y,
+            boolean deflectionAlone,
+            double[] out) {
         double[] sum = new double[3 * n];
         double[] size = new double[3 * n];
-        double[] own = new double[n];
-        double[] s = new double[n];
-        double[] ds = new double[n];
+        lookAlong(y1, y2, y);
         int quiet = 0;
         int longest = (int) Math.ceil(SHORTEST * a / (Math.PI * system.thickness()));
         double share =
-                small * Math.min(1, Math.PI * Math.min(Math.abs(y - y1), Math.abs(y - y2)) / a);
+                (deflectionAlone ? Math.min(small, SMALL_DEFLECTION) : small)
+                        * Math.min(1, Math.PI * Math.min(Math.abs(y - y1), Math.abs(y - y2)) / a);
         for (int m = 1; m <= longest && quiet < 3; m++) {
             double alpha = m * Math.PI / a;
             double q = 2 / (a * alpha) * (StrictMath.cos(alpha * x1) - StrictMath.cos(alpha * x2));
             if (Math.abs(q) * alpha * a < 1e-9) {
                 continue; // a wave that this patch does not raise
             }
-            Arrays.fill(own, 0);
-            Arrays.fill(s, 0);
-            Arrays.fill(ds, 0);
-            profile(mode(m), y1, y2, y, own, s, ds);
+            double[] wave = profile(m);
             double sin = StrictMath.sin(alpha * x);
             double cos = StrictMath.cos(alpha * x);
             boolean done = true;
@@ -98,12 +128,22 @@ public final class SingleSeries {
                 boolean alongX = i < system.second;
                 double value = alongX ? cos : sin;
                 double slope = alongX ? -alpha * sin : alpha * cos;
-                sum[3 * i] += q * own[i] * value;
-                sum[3 * i + 1] += q * s[i] * slope;
-                sum[3 * i + 2] += q * ds[i] * value;
-                boolean value1 = quiet(size, 3 * i, q * own[i], share);
-                boolean slope1 = quiet(size, 3 * i + 1, q * s[i] * alpha, share);
-                boolean slope2 = quiet(size, 3 * i + 2, q * ds[i], share);
+                double own = q * wave[3 * i];
+                double along = q * wave[3 * i + 1];
+                double across = q * wave[3 * i + 2];
+                sum[3 * i] += own * value;
+                sum[3 * i + 1] += along * slope;
+                sum[3 * i + 2] += across * value;
+                boolean value1 = quiet(size, 3 * i, own, share);
+                if (deflectionAlone) {
+                    // Against the first of them, so that a bubble in the foam does not hold it up.
+                    boolean counts = i >= system.second && i < system.first;
+                    double whole = share * size[3 * system.second];
+                    done = done && (!counts || Math.abs(own) <= whole);
+                    continue;
+                }
+                boolean slope1 = quiet(size, 3 * i + 1, along * alpha, share);
+                boolean slope2 = quiet(size, 3 * i + 2, across, share);
                 done = done && value1 && slope1 && slope2;
             }
             quiet = done ? quiet + 1 : 0;
@@ -151,12 +191,34 @@ public final class SingleSeries {
         return known;
     }
 
+    /** Forgets the profiles of another line. */
+    private void lookAlong(double y1, double y2, double y) {
+        double[] wanted = {y1, y2, y};
+        if (!Arrays.equals(line, wanted)) {
+            line = wanted;
+            profiles.clear();
+        }
+    }
+
     /**
-     * Adds the fields at y of one wave, less the part that does not vary along y, and their
-     * derivatives along y.
+     * Returns what one wave does on the line looked along, less the part that does not vary along
+     * y: for each field the value to take, the value whose x-derivative to take, and the derivative
+     * along y. Places on one line share it.
      */
-    private void profile(
-            Mode mode, double y1, double y2, double y, double[] value, double[] s, double[] ds) {
+    private double[] profile(int m) {
+        while (profiles.size() < m) {
+            profiles.add(null);
+        }
+        double[] known = profiles.get(m - 1);
+        if (known == null) {
+            known = new double[3 * n];
+            profile(mode(m), line[0], line[1], line[2], known);
+            profiles.set(m - 1, known);
+        }
+        return known;
+    }
+
+    private void profile(Mode mode, double y1, double y2, double y, double[] wave) {
         double[] g = new double[6];
         for (int j = 0; j < n; j++) {
             boolean pair = mode.im()[j] != 0;
@@ -171,13 +233,13 @@ public final class SingleSeries {
                 double zr = mode.z()[i * n + j];
                 double zi = pair ? mode.z()[i * n + j + 1] : 0;
                 int part = i < system.first ? 0 : 2;
-                value[i] += (cr * zr - ci * zi) * g[part] - (cr * zi + ci * zr) * g[part + 1];
+                wave[3 * i] += (cr * zr - ci * zi) * g[part] - (cr * zi + ci * zr) * g[part + 1];
                 if (i < system.first) {
-                    s[i] += wr * g[0] - wi * g[1];
-                    ds[i] += wr * g[2] - wi * g[3];
+                    wave[3 * i + 1] += wr * g[0] - wi * g[1];
+                    wave[3 * i + 2] += wr * g[2] - wi * g[3];
                 } else {
-                    s[i] += wr * g[2] - wi * g[3];
-                    ds[i] += wr * g[4] - wi * g[5];
+                    wave[3 * i + 1] += wr * g[2] - wi * g[3];
+                    wave[3 * i + 2] += wr * g[4] - wi * g[5];
                 }
             }
             if (pair) {

@@ -151,6 +151,15 @@ public final class WaveSystem {
         return thickness;
     }
 
+    /** Returns whether a pressure raises the same waves in another system, to the last bit. */
+    public boolean isAlike(WaveSystem other) {
+        return thickness == other.thickness
+                && first == other.first
+                && second == other.second
+                && plane.isAlike(other.plane)
+                && turned.isAlike(other.turned);
+    }
+
     /** Returns how the section moves. */
     public Kinematics kinematics() {
         return kinematics;
