@@ -65,6 +65,11 @@ final class Strip {
         rest = rest(alphas);
     }
 
+    /** Returns how many waves are added one by one. */
+    int waves() {
+        return rest.length;
+    }
+
     /** Wave numbers to fit at: the longest wave, one near each root, two beyond. */
     private static double[] places(StripPoles poles, double longest) {
         double[] places = new double[StripTail.terms(poles)];

@@ -6,9 +6,9 @@ package org.coachskin.harmonic;
  *
  * <p>A field of the strip is a rational function of &mu;: it has poles at the roots of its matrix
  * ({@link StripPoles}), and at nought where no crown carries it. With the roots known the
- * numerators follow from as many solutions. A field along x goes like (c + d/&mu; + sum of e/(&mu;
- * + &kappa;))/&alpha;, a deflection like d/&mu;^2 + c/&mu; + sum of e/(&mu; + &kappa;). What
- * rounding leaves is small and is added wave by wave, by {@link Strip}.
+ * numerators follow from as many solutions. A field along x goes like (c + d/&mu; + e/&mu;^2 + sum
+ * of f/(&mu; + &kappa;))/&alpha;, a deflection like c/&mu; + d/&mu;^2 + e/&mu;^3 + sum of f/(&mu; +
+ * &kappa;). What rounding leaves is small and is added wave by wave, by {@link Strip}.
  *
  * <p>The sums are Bernoulli polynomials and the cosh and sinh of a string on an elastic bed, whose
  * stiffness may be complex (Abramowitz and Stegun, <i>Handbook of Mathematical Functions</i>, 1964,

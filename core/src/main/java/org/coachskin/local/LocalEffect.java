@@ -23,7 +23,7 @@ public final class LocalEffect {
     private static final double MARGIN = 0.2;
 
     /** The effect is asked for to a thousandth; its series may stop well below that. */
-    private static final double SMALL = 1e-5;
+    private static final double SMALL = 1e-6;
 
     private static final double THICKNESSES = 16;
 
