@@ -148,7 +148,7 @@ public final class PanelCheck {
                             k,
                             wanted,
                             k / wanted,
-                            1,
+                            List.of(),
                             MethodError.DEFLECTION,
                             ""));
         }
@@ -165,7 +165,7 @@ public final class PanelCheck {
                             sag,
                             allowed,
                             allowed / sag,
-                            1,
+                            List.of(),
                             MethodError.DEFLECTION,
                             ""));
         }
