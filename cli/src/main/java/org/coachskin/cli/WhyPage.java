@@ -82,7 +82,7 @@ final class WhyPage {
 
     /** Numbers of a text come from where they are used. */
     private String filled(String text) {
-        return text.replace("{crushed}", figures.fineMovement(Limits.CRUSHED));
+        return text.replace("{crushed}", figures.fineSize(Limits.CRUSHED));
     }
 
     private Page.Table figuresOf(Margin margin) {
@@ -127,7 +127,7 @@ final class WhyPage {
             }
         }
         double dent = margin.mode() == Mode.CRUSHING ? Limits.CRUSHED : job.limits().lastingDent();
-        table.row("dent that counts", figures.fineMovement(dent), "");
+        table.row("dent that counts", figures.fineSize(dent), "");
     }
 
     /** How the multiplier follows from the two figures above it. */

@@ -80,9 +80,7 @@ public final class LastingDent {
         return along(depths, forces, Math.min(depth, depths[depths.length - 1]));
     }
 
-    /**
-     * Force at which crushing starts in the rings; that of {@link FirstCrush}, to half a per cent.
-     */
+    /** Force at which crushing starts in the rings; that of {@link FirstCrush}, to one per cent. */
     double start() {
         return forces[1];
     }
