@@ -60,6 +60,13 @@ enum Figures {
                 : decimals(first / INCH, 1) + " x " + decimals(second / INCH, 1) + " in";
     }
 
+    /** The area of a patch. */
+    String area(double squareMetres) {
+        return metric()
+                ? significant(1e6 * squareMetres, 4, 0) + " mm^2"
+                : significant(squareMetres / (INCH * INCH), 4, 3) + " in^2";
+    }
+
     /** How far something moves. */
     String movement(double metres) {
         return movementNumber(metres) + (metric() ? " mm" : " in");
