@@ -35,12 +35,21 @@ class PackageMapTest {
         map.put("harmonic", List.of("material", "laminate"));
         map.put("local", List.of("material", "laminate", "harmonic"));
         map.put("failure", List.of("material", "laminate"));
-        map.put("panel", List.of("laminate"));
+        map.put("panel", List.of("material", "laminate"));
         map.put("analysis", List.of("laminate", "panel"));
         map.put("series", List.of("laminate", "harmonic", "panel", "analysis"));
+        map.put("shell", List.of("laminate", "panel", "analysis", "mesh", "sparse"));
         map.put(
                 "check",
-                List.of("material", "laminate", "local", "failure", "panel", "analysis", "series"));
+                List.of(
+                        "material",
+                        "laminate",
+                        "local",
+                        "failure",
+                        "panel",
+                        "analysis",
+                        "series",
+                        "shell"));
         map.put("design", List.of("material", "laminate", "panel", "check"));
         map.put(
                 "prove",

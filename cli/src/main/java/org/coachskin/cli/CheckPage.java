@@ -16,6 +16,7 @@ import org.coachskin.design.Change;
 import org.coachskin.failure.Mode;
 import org.coachskin.laminate.Schedule;
 import org.coachskin.panel.LoadCase;
+import org.coachskin.panel.Support;
 import org.coachskin.prove.StripTest;
 
 /** The first screen: the verdict on a panel for the person who is going to build it. */
@@ -52,6 +53,9 @@ final class CheckPage {
         changes(changes);
         movement();
         limits(all, spreads);
+        if (!wholeRim()) {
+            HeldBlock.write(page, verdict, figures);
+        }
         weight();
         Remarks.takenForGranted(page, file.assumptions(), figures);
         Remarks.notAsked(page, job);
@@ -106,6 +110,14 @@ final class CheckPage {
         return switch (margin.mode()) {
             case FELT_STIFFNESS -> feltStiffness(margin, answer);
             case SAG -> sag(margin);
+            case SEAL_GAP ->
+                    "It lifts off its rubber seal by "
+                            + figures.movement(margin.applied())
+                            + " under "
+                            + Rows.called(margin.loadCase())
+                            + "; "
+                            + figures.movement(margin.allowable())
+                            + " is allowed.";
             case LASTING_MARK -> mark(margin);
             default ->
                     "First to go: "
@@ -130,7 +142,7 @@ final class CheckPage {
     private String feltStiffness(Margin margin, Answer answer) {
         Movement movement = movementUnder(margin.loadCase());
         String words =
-                "Its whole rim carried, a "
+                heldWords() + ", a "
                         + margin.loadCase()
                         + " ("
                         + figures.force(movement.force())
@@ -147,7 +159,8 @@ final class CheckPage {
     }
 
     private String sag(Margin margin) {
-        return "Its whole rim carried, it moves "
+        return heldWords()
+                + ", it moves "
                 + figures.movement(margin.applied())
                 + " under "
                 + Rows.called(margin.loadCase())
@@ -173,6 +186,14 @@ final class CheckPage {
                 .filter(m -> m.loadCase().equals(load))
                 .findFirst()
                 .orElseThrow();
+    }
+
+    private boolean wholeRim() {
+        return job.panel().support() instanceof Support.WholeRim;
+    }
+
+    private String heldWords() {
+        return wholeRim() ? "Its whole rim carried" : "As it is held";
     }
 
     private void changes(List<Change> changes) {
@@ -239,6 +260,9 @@ final class CheckPage {
         part(table, bending, sign * movement.bending(), total);
         if (!bare) {
             part(table, "foam sliding between the skins (shear)", sign * movement.sliding(), total);
+        }
+        if (Math.abs(movement.seal()) > 0.001 * total) {
+            part(table, "rubber seal giving way", sign * movement.seal(), total);
         }
         if (movement.force() != 0 && !bare) {
             part(table, "skin sinking into the foam under it", sign * movement.dent(), total);
@@ -321,6 +345,16 @@ final class CheckPage {
     }
 
     private void weight() {
+        if (!job.panel().isPlain()) {
+            page.wrap(
+                    "Weight   ",
+                    figures.mass(verdict.mass())
+                            + " ("
+                            + figures.massPerArea(verdict.mass() / job.panel().area())
+                            + " on average), zones counted, before filler, paint and fittings");
+            drums();
+            return;
+        }
         double area = job.panel().area();
         double each = job.panel().laminate().mass();
         Schedule.Masses masses = job.schedule().masses();
@@ -339,10 +373,15 @@ final class CheckPage {
                         + String.join(", ", parts)
                         + " "
                         + figures.massName());
+        drums();
+    }
+
+    private void drums() {
         page.line(
                 "Drums at "
                         + Figures.decimals(verdict.frequency(), 0)
-                        + " Hz, its whole rim carried.");
+                        + " Hz, "
+                        + (wholeRim() ? "its whole rim carried." : "held as above."));
         page.blank();
     }
 

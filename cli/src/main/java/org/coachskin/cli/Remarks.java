@@ -11,6 +11,7 @@ import org.coachskin.design.Change;
 import org.coachskin.failure.Mode;
 import org.coachskin.panel.Load;
 import org.coachskin.panel.LoadCase;
+import org.coachskin.panel.Support;
 
 /** The sentences beside a verdict: what was assumed, what was not asked, what to beware of. */
 final class Remarks {
@@ -111,7 +112,10 @@ final class Remarks {
                             + (wind ? "" : " Add for example  wind:\u00a0110 km/h  under loads."));
         }
         page.paragraph(
-                "Not worked out yet: hinges, latch and rubber seal, openings, snapping through of a crown, "
+                (job.panel().support() instanceof Support.WholeRim
+                                ? "Not worked out here: hinges, latch and rubber seal (say how it is held). "
+                                : "")
+                        + "Not worked out yet: snapping through of a crown, "
                         + "softening in heat, creep, slamming, impact, fatigue.");
         page.blank();
     }

@@ -57,11 +57,17 @@ final class Rows {
                     + " "
                     + figures.stiffnessName();
         }
+        if (margin.mode() == Mode.SEAL_GAP) {
+            return figures.movement(margin.applied());
+        }
         return Figures.times(margin.multiplier()) + " x";
     }
 
     /** Returns what is wanted, in the same terms. */
     static String wanted(Margin margin, Figures figures) {
+        if (margin.mode() == Mode.SEAL_GAP) {
+            return figures.movement(margin.allowable());
+        }
         return margin.mode() == Mode.FELT_STIFFNESS
                 ? figures.stiffness(margin.allowable())
                 : Figures.fixed(margin.factor(), 1) + " x";

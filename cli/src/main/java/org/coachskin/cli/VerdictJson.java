@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.coachskin.analysis.Held;
 import org.coachskin.check.Answer;
 import org.coachskin.check.Job;
 import org.coachskin.check.Margin;
@@ -14,6 +15,7 @@ import org.coachskin.design.Change;
 import org.coachskin.design.Comparison;
 import org.coachskin.failure.Mode;
 import org.coachskin.laminate.PrimaryInput;
+import org.coachskin.panel.Support;
 import org.coachskin.prove.StripTest;
 import org.jspecify.annotations.Nullable;
 
@@ -70,7 +72,11 @@ final class VerdictJson {
         json.put("panel", job.panel().name());
         json.put("width", job.panel().width());
         json.put("length", job.panel().length());
-        json.put("support", "whole rim carried");
+        json.put(
+                "support",
+                job.panel().support() instanceof Support.WholeRim
+                        ? "whole rim carried"
+                        : "fittings");
         json.put("method", verdict.method());
         json.put("holds", verdict.holds());
         json.put("stiffEnough", answer(verdict, verdict.stiff(), Mode.Question.STIFF));
@@ -86,10 +92,11 @@ final class VerdictJson {
         json.put(
                 "movements",
                 new ArrayList<>(verdict.movements().stream().map(VerdictJson::movement).toList()));
+        json.put("held", held(verdict));
         verdict.felt().ifPresent(felt -> json.put("feltStiffness", spread(felt)));
         json.put("frequency", verdict.frequency());
         json.put("liftOffSpeed", verdict.liftOffSpeed());
-        json.put("mass", job.panel().laminate().mass() * job.panel().area());
+        json.put("mass", verdict.mass());
         json.put("massPerArea", job.panel().laminate().mass());
         json.put(
                 "order",
@@ -97,6 +104,34 @@ final class VerdictJson {
         json.put("layers", StackJson.layers(job.panel().laminate()));
         json.put("cautions", verdict.cautions());
         return json;
+    }
+
+    /** Forces of fittings on the panel, load case by load case. */
+    private static List<Object> held(Verdict verdict) {
+        List<Object> rows = new ArrayList<>();
+        for (int i = 0; i < verdict.held().size(); i++) {
+            Held under = verdict.held().get(i);
+            if (under.grips().isEmpty() && under.seals().isEmpty()) {
+                continue;
+            }
+            Map<String, Object> row = new LinkedHashMap<>();
+            row.put("load", verdict.job().loads().get(i).name());
+            List<Object> grips = new ArrayList<>();
+            for (int k = 0; k < under.grips().size(); k++) {
+                Held.Grip grip = under.grips().get(k);
+                Map<String, Object> one = new LinkedHashMap<>();
+                one.put("fitting", grip.name());
+                one.put("direction", grip.direction().name());
+                one.put("force", grip.force());
+                one.put("forceAtRest", verdict.atRest().get(i).grips().get(k).force());
+                grips.add(one);
+            }
+            row.put("fittings", grips);
+            row.put("sealForce", under.sealForce());
+            row.put("widestGap", under.widestGap());
+            rows.add(row);
+        }
+        return rows;
     }
 
     private static String answer(Verdict verdict, Answer answer, Mode.Question question) {
@@ -126,6 +161,7 @@ final class VerdictJson {
             json.put("reserveHigh", spread.high());
         }
         json.put("methodError", margin.methodError());
+        json.put("meshError", margin.meshError());
         json.put("remark", margin.remark());
         return json;
     }
@@ -137,6 +173,7 @@ final class VerdictJson {
         json.put("total", movement.total());
         json.put("bending", movement.bending());
         json.put("sliding", movement.sliding());
+        json.put("seal", movement.seal());
         json.put("dent", movement.dent());
         json.put("firstOrder", movement.firstOrder());
         return json;

@@ -139,7 +139,7 @@ final class WhyPage {
                                         load.name().equals(margin.loadCase())
                                                 && !load.standing().isEmpty());
         double plain =
-                margin.mode() == Mode.SAG || margin.applied() > 0
+                margin.mode() == Mode.SAG || margin.mode() == Mode.SEAL_GAP || margin.applied() > 0
                         ? margin.allowable() / margin.applied()
                         : Double.POSITIVE_INFINITY;
         if (Math.abs(plain - margin.multiplier()) <= 1e-6 * margin.multiplier()
@@ -155,7 +155,7 @@ final class WhyPage {
         return switch (margin.mode()) {
             case FELT_STIFFNESS ->
                     figures.stiffness(value, margin.allowable()) + " " + figures.stiffnessName();
-            case SAG -> figures.movement(value);
+            case SAG, SEAL_GAP -> figures.movement(value);
             case LASTING_MARK -> figures.force(value);
             case CRUSHING -> value < 1e4 ? figures.force(value) : figures.stress(value);
             case WRINKLING, CRIMPING -> figures.forcePerWidth(value);
@@ -282,6 +282,7 @@ final class WhyPage {
                     new Limits(
                             l.feltStiffness(),
                             l.spanShare(),
+                            l.sealGap(),
                             l.lastingDent(),
                             l.marksAllowed(),
                             l.factors(),

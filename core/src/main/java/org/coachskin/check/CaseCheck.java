@@ -2,6 +2,7 @@ package org.coachskin.check;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.coachskin.analysis.CaseResponse;
 import org.coachskin.analysis.Response;
 import org.coachskin.failure.CoreShear;
 import org.coachskin.failure.CoreTension;
@@ -15,6 +16,7 @@ import org.coachskin.failure.PlyCriterion;
 import org.coachskin.failure.PlyFailure;
 import org.coachskin.failure.ShearCrimping;
 import org.coachskin.failure.SkinBond;
+import org.coachskin.laminate.Laminate;
 import org.coachskin.laminate.Layer;
 import org.coachskin.laminate.PlyStress;
 import org.coachskin.laminate.SectionState;
@@ -32,42 +34,59 @@ import org.coachskin.panel.LoadCase;
 final class CaseCheck {
 
     private final Job job;
-    private final Stack stack;
+    private final Stacks stacks;
     private final LoadCase load;
-    private final Response response;
-    private final Response standing;
-    private final List<ThermalState> heat = new ArrayList<>();
+    private final CaseResponse answer;
+    private final Surroundings around;
     private final List<LocalEffect> local = new ArrayList<>();
     private final List<Load.Press> presses = new ArrayList<>();
     private final Worst worst;
-    private final MethodError patchError;
+
+    /** Stack, its free growth, and local effects at the place that is being judged. */
+    private Stack stack;
+
+    private List<ThermalState> heat = List.of();
     private List<LocalEffect.Here> here = List.of();
     private MethodError near = MethodError.AWAY;
 
-    CaseCheck(Job job, Stack stack, LoadCase load, Response response, Response standing) {
+    CaseCheck(Job job, Stacks stacks, LoadCase load, CaseResponse answer) {
         this.job = job;
-        this.stack = stack;
+        this.stacks = stacks;
         this.load = load;
-        this.response = response;
-        this.standing = standing;
+        this.answer = answer;
+        around = new Surroundings(job.panel());
         for (Load part : load.loads()) {
             if (part instanceof Load.Press press) {
                 presses.add(press);
-                local.add(LocalEffect.of(stack.laminate, press.patch(), press.force()));
+                Laminate under = stacks.at(press.x(), press.y()).laminate;
+                local.add(LocalEffect.of(under, press.patch(), press.force()));
             }
         }
+        stack = stacks.at(job.panel().width() / 2, job.panel().length() / 2);
+        Factors factors = job.limits().factors();
+        worst = new Worst(load, load.stays() ? List.of(factors.on(Factors.On.STAYS)) : List.of());
+    }
+
+    CaseResponse answer() {
+        return answer;
+    }
+
+    /** Moves to another stack, and warms it. */
+    private void enter(Stack next) {
+        if (next == stack && !heat.isEmpty()) {
+            return;
+        }
+        stack = next;
+        heat = new ArrayList<>();
         for (Load part : load.standing()) {
             if (part instanceof Load.Heat hot) {
                 heat.add(ThermalState.of(stack.laminate, hot.inside(), hot.outside()));
             }
         }
-        patchError = MethodError.beside(stack.layered, presses);
-        Factors factors = job.limits().factors();
-        worst = new Worst(load, load.stays() ? List.of(factors.on(Factors.On.STAYS)) : List.of());
     }
 
     Response response() {
-        return response;
+        return answer.loaded();
     }
 
     LoadCase load() {
@@ -88,36 +107,42 @@ final class CaseCheck {
     }
 
     List<Margin> margins() {
-        for (Stations.Station station : Stations.of(job.panel(), load)) {
-            SectionState state = response.state(station.x(), station.y());
-            SectionState rest = standing.state(station.x(), station.y());
+        List<Response.Spot> spots = answer.loaded().spots();
+        for (Stations.Station station : Stations.of(job.panel(), load, spots)) {
+            enter(stacks.at(station.x(), station.y()));
             here = local(station);
-            near = here.isEmpty() ? MethodError.AWAY : patchError;
-            judge(station, state, rest, 1);
+            near = here.isEmpty() ? MethodError.AWAY : MethodError.beside(stack.layered, presses);
+            judge(station, answer.loaded(), 1);
             if (load.reverses()) {
-                judge(station, state, rest, -1);
+                judge(station, answer.reversed(), -1);
             }
         }
-        if (!stack.laminate.isBare()) {
-            for (Load.Press press : presses) {
+        for (Load.Press press : presses) {
+            enter(stacks.at(press.x(), press.y()));
+            if (!stack.laminate.isBare()) {
                 judgePatch(press);
             }
         }
+        Hardware.judge(job, stacks, answer, worst);
         return worst.margins();
     }
 
-    private void judge(Stations.Station at, SectionState state, SectionState rest, int sign) {
-        SectionState signed = SectionState.ZERO.plus(state, sign);
+    /**
+     * @param sign 1 under the load, -1 under the load the other way round
+     */
+    private void judge(Stations.Station at, Response response, int sign) {
+        SectionState state = response.state(at.x(), at.y());
+        SectionState rest = answer.standing().state(at.x(), at.y());
         for (int i = 0; i < stack.bottom.length; i++) {
             if (stack.laminate.layers().get(i) instanceof Layer.Laid laid) {
                 double t = laid.thickness();
-                judgePly(at, signed, rest, sign, i, laid, stack.bottom[i] + 1e-6 * t);
-                judgePly(at, signed, rest, sign, i, laid, stack.bottom[i] + t - 1e-6 * t);
+                judgePly(at, state, rest, sign, i, laid, stack.bottom[i] + 1e-6 * t);
+                judgePly(at, state, rest, sign, i, laid, stack.bottom[i] + t - 1e-6 * t);
             }
         }
         if (!stack.laminate.isBare()) {
-            judgeFoam(at, signed, rest, sign);
-            judgeSkins(at, signed, rest, sign);
+            judgeFoam(at, response, state, rest, sign);
+            judgeSkins(at, state, rest, sign);
         }
     }
 
@@ -178,9 +203,21 @@ final class CaseCheck {
         return still;
     }
 
-    private void judgeFoam(Stations.Station at, SectionState state, SectionState rest, int sign) {
+    private void judgeFoam(
+            Stations.Station at,
+            Response response,
+            SectionState state,
+            SectionState rest,
+            int sign) {
         Layer.Core core = (Layer.Core) stack.laminate.layers().get(stack.lastCore);
-        judgeCoreShear(core.foam(), at, state, rest, sign);
+        double radius = Hardware.radius(stack.laminate);
+        double free = here.isEmpty() ? around.toHardware(at.x(), at.y()) : Double.MAX_VALUE;
+        if (free >= 2 * radius) {
+            judgeCoreShear(core.foam(), at, state, rest, sign);
+        } else if (free >= radius) {
+            SectionState mean = Hardware.mean(job.panel(), response, at.x(), at.y(), radius);
+            judgeCoreShear(core.foam(), at, mean, rest, sign);
+        }
         for (double z : new double[] {stack.layered.foamBottom(), stack.layered.foamTop()}) {
             Triple stress = core.stiffness().times(state.strainAt(stack.layered, z));
             Triple still = core.stiffness().times(standing(rest, core, z));

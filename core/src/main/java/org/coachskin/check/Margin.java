@@ -18,6 +18,7 @@ import org.coachskin.failure.Mode;
  * @param factors the factors of safety that are wanted, multiplied; one for a load that stays
  *     included; empty where the limit itself is cautious
  * @param methodError error of the theory in the figure, relative [-]
+ * @param meshError error of the numerical solution, relative, from a coarser one; 0 for a series [-]
  * @param remark what has to be said beside the figure, outside a method's range for example; may be
  *     empty
  */
@@ -31,11 +32,28 @@ public record Margin(
         double multiplier,
         List<Factor> factors,
         double methodError,
+        double meshError,
         String remark) {
 
     /** Copies the factors. */
     public Margin {
         factors = List.copyOf(factors);
+    }
+
+    /** Returns this margin with an error of the numerical solution. */
+    Margin withMeshError(double error) {
+        return new Margin(
+                mode,
+                loadCase,
+                reversed,
+                place,
+                applied,
+                allowable,
+                multiplier,
+                factors,
+                methodError,
+                error,
+                remark);
     }
 
     /** Returns the multiplier that is wanted: all factors of safety, multiplied [-]. */

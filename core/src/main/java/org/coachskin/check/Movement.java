@@ -8,6 +8,7 @@ package org.coachskin.check;
  * @param total how far the outside surface goes in under the load [m]
  * @param bending skins stretched, squeezed and bent [m]
  * @param sliding foam sliding between the skins [m]
+ * @param seal rubber seal giving way [m]
  * @param dent skin sinking into the foam under the patch [m]
  * @param firstOrder the same total by first-order theory, for the engineer [m]
  */
@@ -17,6 +18,7 @@ public record Movement(
         double total,
         double bending,
         double sliding,
+        double seal,
         double dent,
         double firstOrder) {
 

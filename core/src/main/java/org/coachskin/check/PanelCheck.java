@@ -1,18 +1,24 @@
 package org.coachskin.check;
 
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.coachskin.analysis.Analysis;
+import org.coachskin.analysis.CaseResponse;
+import org.coachskin.analysis.Held;
 import org.coachskin.analysis.Response;
 import org.coachskin.failure.Mode;
 import org.coachskin.laminate.PrimaryInput;
 import org.coachskin.panel.Load;
 import org.coachskin.panel.LoadCase;
 import org.coachskin.panel.Panel;
+import org.coachskin.panel.Support;
 import org.coachskin.series.SeriesAnalysis;
+import org.coachskin.shell.ShellAnalysis;
 
 /**
  * Judges a panel.
@@ -28,11 +34,17 @@ import org.coachskin.series.SeriesAnalysis;
  */
 public final class PanelCheck {
 
+    private static final Analysis FIRST_ORDER = new ShellAnalysis(ShellAnalysis.ORDER - 1, true);
+
     private static final double AIR = 1.225;
 
     private static final double GRAVITY = 9.81;
 
-    private final Analysis analysis = new SeriesAnalysis();
+    private final SeriesAnalysis series = new SeriesAnalysis();
+    private final ShellAnalysis shell = new ShellAnalysis();
+
+    /** Tells how far the elements are off. */
+    private final ShellAnalysis coarse = new ShellAnalysis(ShellAnalysis.ORDER - 1, false);
 
     /** Returns the verdict on {@code job}. */
     public Verdict check(Job job) {
@@ -71,15 +83,16 @@ public final class PanelCheck {
     }
 
     private Verdict verdict(Job job, List<CaseCheck> cases) {
-        List<Margin> margins = worstOfEachMode(job, cases);
+        List<Margin> margins = withMeshError(job, worstOfEachMode(job, cases));
         List<Movement> movements = movements(job, cases);
         Optional<Spread> felt = Optional.empty();
         for (int i = 0; i < movements.size() && felt.isEmpty(); i++) {
             LoadCase load = cases.get(i).load();
             if (load.kind() == LoadCase.Kind.FELT) {
-                felt = Optional.of(spread(job, load, movements.get(i)));
+                felt = Optional.of(spread(job, cases.get(i), movements.get(i)));
             }
         }
+        double mass = solver(job.panel()).mass(job.panel());
         return new Verdict(
                 job,
                 stiff(margins, felt, job.limits()),
@@ -88,8 +101,11 @@ public final class PanelCheck {
                 margins,
                 movements,
                 felt,
-                analysis.frequency(job.panel()),
-                liftOffSpeed(job.panel()),
+                solver(job.panel()).frequency(job.panel()),
+                liftOffSpeed(job.panel(), mass),
+                mass,
+                cases.stream().map(check -> check.answer().atRest()).toList(),
+                cases.stream().map(check -> check.answer().held()).toList(),
                 Cautions.of(job, movements),
                 cases.get(0).response().method());
     }
@@ -99,19 +115,48 @@ public final class PanelCheck {
         return worstOfEachMode(job, cases(job));
     }
 
+    /** The series where it applies, where it is exact; else the shell. */
+    private Analysis solver(Panel panel) {
+        boolean whole = panel.isPlain() && panel.support() instanceof Support.WholeRim;
+        return whole && series.answers(panel) ? series : shell;
+    }
+
     private List<CaseCheck> cases(Job job) {
-        Stack stack = new Stack(job.panel().laminate());
-        List<LoadCase> loads = job.loads();
-        List<List<Load>> together = new ArrayList<>();
-        loads.forEach(load -> together.add(load.loads()));
-        loads.forEach(load -> together.add(load.standing()));
-        List<Response> responses = analysis.cases(job.panel(), together);
+        return cases(job, solver(job.panel()));
+    }
+
+    private static List<CaseCheck> cases(Job job, Analysis solver) {
+        Stacks stacks = new Stacks(job.panel());
+        List<CaseResponse> answers = solver.loadCases(job.panel(), job.loads());
         List<CaseCheck> cases = new ArrayList<>();
-        for (int i = 0; i < loads.size(); i++) {
-            Response standing = responses.get(i + loads.size());
-            cases.add(new CaseCheck(job, stack, loads.get(i), responses.get(i), standing));
+        for (int i = 0; i < answers.size(); i++) {
+            cases.add(new CaseCheck(job, stacks, job.loads().get(i), answers.get(i)));
         }
         return cases;
+    }
+
+    /**
+     * Gives every margin the error of the elements: the difference from elements one order lower,
+     * which are the coarser by far.
+     */
+    private List<Margin> withMeshError(Job job, List<Margin> margins) {
+        if (solver(job.panel()) == series) {
+            return margins;
+        }
+        Map<Mode, Double> rough = new EnumMap<>(Mode.class);
+        for (Margin margin : worstOfEachMode(job, cases(job, coarse))) {
+            rough.put(margin.mode(), margin.reserve());
+        }
+        return margins.stream()
+                .map(
+                        margin -> {
+                            double fine = margin.reserve();
+                            double other = rough.getOrDefault(margin.mode(), fine);
+                            boolean known = Double.isFinite(fine) && fine > 0 && other > 0;
+                            return margin.withMeshError(
+                                    known ? Math.abs(1 - fine / Math.max(other, 1e-9)) : 0);
+                        })
+                .toList();
     }
 
     private static List<Margin> worstOfEachMode(Job job, List<CaseCheck> cases) {
@@ -119,6 +164,7 @@ public final class PanelCheck {
         for (CaseCheck check : cases) {
             List<Margin> margins = new ArrayList<>(check.margins());
             stiffness(job, check).ifPresent(margins::add);
+            gap(job, check).ifPresent(margins::add);
             for (Margin margin : margins) {
                 worst.merge(margin.mode(), margin, (a, b) -> Worst.isWorse(b, a) ? b : a);
             }
@@ -139,7 +185,7 @@ public final class PanelCheck {
                 if (!margin.holds()) {
                     return Answer.NO;
                 }
-                if (margin.reserve() < 1 + margin.methodError()) {
+                if (margin.reserve() < 1 + margin.methodError() + margin.meshError()) {
                     answer = Answer.BARELY;
                 }
             }
@@ -150,13 +196,13 @@ public final class PanelCheck {
     /**
      * Returns the road speed at which a suction of once the dynamic pressure lifts the panel [m/s].
      */
-    private static double liftOffSpeed(Panel panel) {
-        return Math.sqrt(2 * panel.laminate().mass() * GRAVITY / AIR);
+    private static double liftOffSpeed(Panel panel, double mass) {
+        return Math.sqrt(2 * mass / panel.area() * GRAVITY / AIR);
     }
 
     private static Optional<Margin> stiffness(Job job, CaseCheck check) {
         LoadCase load = check.load();
-        Place at = at(job, load);
+        Place at = at(job, check);
         double total = check.response().deflection(at.x(), at.y()) + check.sinking();
         if (load.kind() == LoadCase.Kind.FELT) {
             double k = check.force() / total;
@@ -172,6 +218,7 @@ public final class PanelCheck {
                             k / wanted,
                             List.of(),
                             MethodError.DEFLECTION,
+                            0,
                             ""));
         }
         if (load.kind() == LoadCase.Kind.SPREAD) {
@@ -189,49 +236,89 @@ public final class PanelCheck {
                             allowed / sag,
                             List.of(),
                             MethodError.DEFLECTION,
+                            0,
                             ""));
         }
         return Optional.empty();
     }
 
-    private static Place at(Job job, LoadCase load) {
+    private static Optional<Margin> gap(Job job, CaseCheck check) {
+        return check.answer().held().seals().stream()
+                .min(Comparator.comparingDouble(Held.SealPlace::squeeze))
+                .filter(place -> place.squeeze() < 0)
+                .map(
+                        place -> {
+                            double gap = Math.max(0, -place.squeeze());
+                            double allowed = job.limits().sealGap();
+                            String words = Surroundings.tape(place.x(), place.y());
+                            return new Margin(
+                                    Mode.SEAL_GAP,
+                                    check.load().name(),
+                                    false,
+                                    new Place(words, place.x(), place.y(), 0),
+                                    gap,
+                                    allowed,
+                                    allowed / gap,
+                                    List.of(),
+                                    MethodError.DEFLECTION,
+                                    0,
+                                    "");
+                        });
+    }
+
+    /** Where a load moves the panel: under it, or where a load that is spread moves it most. */
+    private static Place at(Job job, CaseCheck check) {
+        LoadCase load = check.load();
         for (Load part : load.loads()) {
             if (part instanceof Load.Press press) {
                 return new Place("under the " + load.name(), press.x(), press.y(), 0);
             }
         }
-        return new Place("in the middle", job.panel().width() / 2, job.panel().length() / 2, 0);
+        List<Response.Spot> spots = check.response().spots();
+        return spots.stream()
+                .max(
+                        Comparator.comparingDouble(
+                                spot ->
+                                        Math.abs(
+                                                check.response().deflection(spot.x(), spot.y()))))
+                .map(spot -> new Place(Surroundings.tape(spot.x(), spot.y()), spot.x(), spot.y(), 0))
+                .orElse(
+                        new Place(
+                                "in the middle",
+                                job.panel().width() / 2,
+                                job.panel().length() / 2,
+                                0));
     }
 
     private List<Movement> movements(Job job, List<CaseCheck> cases) {
+        Analysis solver = solver(job.panel());
         List<List<Load>> loads = job.loads().stream().map(LoadCase::loads).toList();
-        List<Response> firstOrder = SeriesAnalysis.firstOrder().cases(job.panel(), loads);
-        boolean bare = job.panel().laminate().isBare();
-        Panel other =
-                bare
-                        ? job.panel()
-                        : job.panel().withLaminate(Varied.foamShear(job.panel().laminate(), 1.05));
-        List<Response> stiffer = analysis.cases(other, loads);
+        Analysis plain = solver == series ? SeriesAnalysis.firstOrder() : FIRST_ORDER;
+        List<CaseResponse> firstOrder = plain.loadCases(job.panel(), job.loads());
+        Panel other = Varied.panel(job.panel(), stack -> Varied.foamShear(stack, 1.05));
         List<Movement> movements = new ArrayList<>();
         for (int i = 0; i < cases.size(); i++) {
             CaseCheck check = cases.get(i);
             LoadCase load = check.load();
-            Place at = at(job, load);
+            Place at = at(job, check);
             double layered = check.response().deflection(at.x(), at.y());
             double dent = check.sinking();
             // What would vanish with foam that does not shear: from the change when it shears a
             // twentieth less.
-            double change = bare ? 0 : layered - stiffer.get(i).deflection(at.x(), at.y());
-            double sliding = change * 1.05 / 0.05;
+            double stiffer =
+                    solver.nearby(job.panel(), loads.get(i), at.x(), at.y(), List.of(other)).get(0);
+            double sliding = (layered - stiffer) * (solver == series ? 1.05 / 0.05 : 1 / 0.05);
+            double seal = solver.owedToSeals(job.panel(), loads.get(i), at.x(), at.y());
             movements.add(
                     new Movement(
                             load.name(),
                             check.force(),
                             layered + dent,
-                            layered - sliding,
+                            layered - sliding - seal,
                             sliding,
+                            seal,
                             dent,
-                            firstOrder.get(i).deflection(at.x(), at.y())));
+                            firstOrder.get(i).loaded().deflection(at.x(), at.y())));
         }
         return movements;
     }
@@ -240,16 +327,24 @@ public final class PanelCheck {
      * Scatter of the felt stiffness; the dent's own scatter is left out, it is a small part of the
      * movement.
      */
-    private Spread spread(Job job, LoadCase load, Movement movement) {
+    private Spread spread(Job job, CaseCheck check, Movement movement) {
+        List<PrimaryInput> inputs =
+                Arrays.stream(PrimaryInput.values())
+                        .filter(input -> input != PrimaryInput.STRENGTHS)
+                        .toList();
+        List<Panel> moved =
+                inputs.stream()
+                        .map(input -> job.withSchedule(job.schedule().moved(input, 1)).panel())
+                        .toList();
+        Place at = at(job, check);
+        List<Double> layered =
+                solver(job.panel())
+                        .nearby(job.panel(), check.load().loads(), at.x(), at.y(), moved);
         Map<PrimaryInput, Double> changes = new EnumMap<>(PrimaryInput.class);
-        Place at = at(job, load);
         double nominal = movement.stiffness();
-        for (PrimaryInput input : PrimaryInput.values()) {
-            if (input != PrimaryInput.STRENGTHS) {
-                Panel moved = job.panel().withLaminate(job.schedule().moved(input, 1).laminate());
-                double layered = analysis.statics(moved, load.loads()).deflection(at.x(), at.y());
-                changes.put(input, movement.force() / (layered + movement.dent()) - nominal);
-            }
+        for (int i = 0; i < layered.size(); i++) {
+            double there = movement.force() / (layered.get(i) + movement.dent());
+            changes.put(inputs.get(i), there - nominal);
         }
         return Spread.of(nominal, changes);
     }

@@ -3,6 +3,7 @@ package org.coachskin.check;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import org.coachskin.analysis.Held;
 import org.coachskin.failure.Mode;
 
 /**
@@ -17,6 +18,9 @@ import org.coachskin.failure.Mode;
  * @param felt scatter of the felt stiffness [N/m]; empty where no load asks for it
  * @param frequency lowest natural frequency [Hz]
  * @param liftOffSpeed road speed at which the air lifts the panel when unlatched [m/s]
+ * @param mass of the panel [kg]
+ * @param atRest what fittings do before each load case comes, in the order of the job
+ * @param held what fittings do under each load case
  * @param cautions sentences that have to stand beside the answer
  * @param method theory and solver in words
  */
@@ -30,6 +34,9 @@ public record Verdict(
         Optional<Spread> felt,
         double frequency,
         double liftOffSpeed,
+        double mass,
+        List<Held> atRest,
+        List<Held> held,
         List<String> cautions,
         String method) {
 
@@ -37,6 +44,8 @@ public record Verdict(
     public Verdict {
         margins = margins.stream().sorted(Comparator.comparingDouble(Margin::reserve)).toList();
         movements = List.copyOf(movements);
+        atRest = List.copyOf(atRest);
+        held = List.copyOf(held);
         cautions = List.copyOf(cautions);
     }
 

@@ -79,6 +79,7 @@ final class Worst {
                         multiplier,
                         wanted,
                         methodError,
+                        0,
                         remark);
         worst.merge(mode, margin, (before, now) -> isWorse(now, before) ? now : before);
     }

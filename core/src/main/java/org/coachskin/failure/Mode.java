@@ -6,6 +6,8 @@ public enum Mode {
     FELT_STIFFNESS(Question.STIFF, "felt stiffness", "deflection under a palm, secant from rest"),
     /** The panel sags too far under a load that is spread. */
     SAG(Question.STIFF, "sag", "deflection under a distributed load"),
+    /** The panel lifts off its rubber seal. */
+    SEAL_GAP(Question.STIFF, "gap at the rubber seal", "opening of a one-sided contact"),
     /** A ply breaks in tension. */
     PLY_PULLED(Question.STRONG, "pulled apart", "ply failure in tension"),
     /** A ply breaks in compression. */
@@ -18,6 +20,8 @@ public enum Mode {
     CRIMPING(Question.STRONG, "panel shearing over", "shear crimping"),
     /** The foam is sheared. */
     CORE_SHEAR(Question.STRONG, "foam sheared", "core shear"),
+    /** The foam is sheared through around a hinge, a latch or a rest. */
+    PUNCHING(Question.STRONG, "foam sheared round a fitting", "punching shear"),
     /** The foam is torn in its plane. */
     CORE_TENSION(Question.STRONG, "foam torn", "core tension in plane"),
     /** The foam under a load is crushed for good, deep enough to need a repair. */

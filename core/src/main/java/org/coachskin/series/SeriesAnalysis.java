@@ -137,13 +137,22 @@ public final class SeriesAnalysis implements Analysis {
         }
     }
 
-    private static void refuseCoupled(Laminate laminate) {
+    /** Returns whether the stack of {@code panel} is one whose waves do not couple. */
+    public boolean answers(Panel panel) {
+        return !isCoupled(panel.laminate());
+    }
+
+    private static boolean isCoupled(Laminate laminate) {
         Stiffness s = Stiffness.of(laminate);
         double t = laminate.thickness();
-        if (mixed(s.a(), s.a().m11())
+        return mixed(s.a(), s.a().m11())
                 || mixed(s.b(), s.a().m11() * t)
                 || mixed(s.d(), s.a().m11() * t * t)
-                || Math.abs(s.h().m12()) > COUPLED * (s.h().m11() + s.h().m22())) {
+                || Math.abs(s.h().m12()) > COUPLED * (s.h().m11() + s.h().m22());
+    }
+
+    private static void refuseCoupled(Laminate laminate) {
+        if (isCoupled(laminate)) {
             throw new NoAnswerException(
                     new Problem(
                             "",

@@ -98,6 +98,34 @@ final class Model {
         return out;
     }
 
+    /** Returns the mass of the panel [kg]. */
+    double mass() {
+        double sum = 0;
+        for (int t = 0; t < grid.triangles(); t++) {
+            sum += area(t) * sections[t].laminate.mass();
+        }
+        return sum;
+    }
+
+    /** Returns x' K y over all triangles, K the stiffness of the sections. */
+    double energy(double[] x, double[] y) {
+        int size = reference.basis.size;
+        double[][][] products = new double[3][3][size * size];
+        double sum = 0;
+        for (int t = 0; t < grid.triangles(); t++) {
+            grid.elements[t].products(reference, products);
+            double[] k = matrix(t, sections[t].stiffness, products);
+            int[] own = unknowns(t);
+            for (int i = 0; i < own.length; i++) {
+                for (int j = 0; j <= i; j++) {
+                    double both = x[own[i]] * y[own[j]];
+                    sum += k[i * own.length + j] * (i == j ? both : both + x[own[j]] * y[own[i]]);
+                }
+            }
+        }
+        return sum;
+    }
+
     /** Writes what two functions do to one another, field by field. */
     private static void block(double[] c, double[][][] products, int pair, double[] block) {
         int fields = Section.FIELDS;

@@ -251,6 +251,43 @@ final class ShellPanel {
         return out;
     }
 
+    /** Returns the solution under a unit force inward at a place. */
+    double[] unitAt(double x, double y) {
+        double[] local = new double[2];
+        int t = model.grid.locate(x, y, local);
+        double[] force = new double[Section.FIELDS];
+        force[W] = -1;
+        double[] load = new double[model.unknowns.count];
+        model.addPoint(t, local, force, load);
+        return linear(load);
+    }
+
+    /**
+     * Returns to first order how the inward deflection at a place changes when the stacks are those
+     * of another panel: - x' (K' - K) y, with y the solution under a unit force there.
+     */
+    double change(ShellResponse response, double[] unit, Panel other) {
+        boolean firstOrder = model.section(0).together && !panel.laminate().isBare();
+        Section[] sections = Sections.of(other, model.grid, firstOrder);
+        Model changed = new Model(model.grid, model.reference, sections, model.unknowns);
+        double[] x = response.solution();
+        return model.energy(x, unit) - changed.energy(x, unit);
+    }
+
+    /** Returns the work of the seals' even springs between a response and a unit force. */
+    double owedToSeals(ShellResponse response, double[] unit) {
+        double sum = 0;
+        for (int i = 0; i < seal.points.size(); i++) {
+            SealLine.Point p = seal.points.get(i);
+            sum +=
+                    p.seal.stiffness()
+                            * p.length
+                            * seal.deflection(i, response.solution())
+                            * seal.deflection(i, unit);
+        }
+        return sum;
+    }
+
     /** A strain without force of one triangle's stack. */
     static final class Free {
         final int triangle;

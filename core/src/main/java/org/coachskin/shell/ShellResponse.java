@@ -36,6 +36,10 @@ public final class ShellResponse implements Response {
         this.free = free;
     }
 
+    double[] solution() {
+        return solution;
+    }
+
     /** Returns what this has more than {@code other}, an answer of the same panel. */
     ShellResponse minus(ShellResponse other) {
         double[] rest = solution.clone();

@@ -107,6 +107,7 @@ class PanelCheckTest {
                 new Limits(
                         0.98 * k,
                         0.01,
+                        2e-3,
                         1e-4,
                         false,
                         job.limits().factors(),

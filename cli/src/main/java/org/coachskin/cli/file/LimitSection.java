@@ -21,6 +21,7 @@ final class LimitSection {
             List.of(
                     "felt stiffness",
                     "sag",
+                    "gap at the seal",
                     "lasting dent",
                     "marks allowed",
                     "factors",
@@ -63,12 +64,13 @@ final class LimitSection {
             return new Limits(
                     standard.feltStiffness(),
                     standard.spanShare(),
+                    standard.sealGap(),
                     standard.lastingDent(),
                     false,
                     Factors.STANDARD,
                     criterion(root));
         }
-        Section keys = section.get().allowing(KEYS, List.of("gap at the seal"));
+        Section keys = section.get().allowing(KEYS, List.of());
         Numbers n = new Numbers(keys);
         return new Limits(
                 value(
@@ -80,6 +82,9 @@ final class LimitSection {
                                 standard.feltStiffness()),
                         standard.feltStiffness()),
                 keys.has("sag") ? sag(keys, standard.spanShare()) : standard.spanShare(),
+                value(
+                        n.or("gap at the seal", Dimension.LENGTH, 1e-5, 0.1, standard.sealGap()),
+                        standard.sealGap()),
                 value(
                         n.or("lasting dent", Dimension.LENGTH, 1e-6, 0.01, standard.lastingDent()),
                         standard.lastingDent()),

@@ -1,0 +1,119 @@
+package org.coachskin.check;
+
+import java.util.List;
+import org.coachskin.analysis.CaseResponse;
+import org.coachskin.analysis.Held;
+import org.coachskin.analysis.Response;
+import org.coachskin.failure.Factors;
+import org.coachskin.failure.Mode;
+import org.coachskin.laminate.Laminate;
+import org.coachskin.laminate.Layer;
+import org.coachskin.laminate.SectionState;
+import org.coachskin.material.Strength;
+import org.coachskin.panel.Fitting;
+import org.coachskin.panel.Panel;
+
+/**
+ * How foam is read and judged around hinges, latches and rests.
+ *
+ * <p><b>Reading rule.</b> At a pad's rim and at a sharp corner of an opening the shear of the theory
+ * has no limit: it grows the nearer one looks. So beside them it is the mean over a disc of radius
+ * max(thickness, 5 mm) whose centre keeps one radius away. What happens nearer is judged as
+ * punching: the pad's force over the perimeter half a thickness outside it.
+ */
+final class Hardware {
+
+    private static final double LEAST = 0.005;
+
+    private Hardware() {}
+
+    /** Returns the radius of the disc over which foam shear is read [m]. */
+    static double radius(Laminate laminate) {
+        return Math.max(laminate.thickness(), LEAST);
+    }
+
+    /** Returns the mean state over a disc, from its middle and two rings of six places. */
+    static SectionState mean(Panel panel, Response response, double x, double y, double radius) {
+        SectionState sum = response.state(x, y);
+        int count = 1;
+        for (int k = 0; k < 12; k++) {
+            double r = radius * (k < 6 ? 0.5 : 0.87);
+            double angle = Math.PI * (k + (k < 6 ? 0 : 0.5)) / 3;
+            double px = x + r * StrictMath.cos(angle);
+            double py = y + r * StrictMath.sin(angle);
+            if (panel.hasMaterialAt(px, py) && !panel.laminateAt(px, py).isBare()) {
+                sum = sum.plus(response.state(px, py), 1);
+                count++;
+            }
+        }
+        return SectionState.ZERO.plus(sum, 1.0 / count);
+    }
+
+    /** Keeps the punching of every pad that holds inward and outward. */
+    static void judge(Job job, Stacks stacks, CaseResponse answer, Worst worst) {
+        Panel panel = job.panel();
+        for (int i = 0; i < answer.held().grips().size(); i++) {
+            Held.Grip grip = answer.held().grips().get(i);
+            if (grip.direction() != Fitting.Direction.Z) {
+                continue;
+            }
+            Fitting.Pad pad = pad(panel, grip);
+            Laminate stack = stacks.at(pad.x(), pad.y()).laminate;
+            if (stack.isBare()) {
+                continue;
+            }
+            Layer.Core core = (Layer.Core) stack.layers().get(stack.outermostCore());
+            double still = answer.atRest().grips().get(i).force();
+            double more = grip.force() - still;
+            double area = perimeter(panel, pad, stack.thickness() / 2) * foam(stack);
+            Strength shear = core.foam().shear();
+            double room = more > 0 ? shear.value() * area - still : shear.value() * area + still;
+            double multiplier =
+                    room <= 0 ? 0 : more == 0 ? Double.POSITIVE_INFINITY : room / Math.abs(more);
+            worst.keep(
+                    Mode.PUNCHING,
+                    1,
+                    new Place("foam, round the " + pad.name(), pad.x(), pad.y(), 0),
+                    Math.abs(grip.force()) / area,
+                    shear.value(),
+                    multiplier,
+                    List.of(job.limits().factors().on(Factors.On.CORE_SHEAR)),
+                    MethodError.AWAY.coreShear());
+        }
+    }
+
+    private static Fitting.Pad pad(Panel panel, Held.Grip grip) {
+        for (Fitting fitting : panel.support().fittings()) {
+            if (fitting instanceof Fitting.Pad pad && pad.name().equals(grip.name())) {
+                return pad;
+            }
+        }
+        throw new IllegalStateException("no pad called " + grip.name());
+    }
+
+    private static double foam(Laminate stack) {
+        double top = stack.bottom(stack.outermostCore());
+        top += stack.layers().get(stack.outermostCore()).thickness();
+        return top - stack.bottom(stack.innermostCore());
+    }
+
+    /** Length of the rectangle {@code out} outside a pad, as far as it lies on the panel [m]. */
+    private static double perimeter(Panel panel, Fitting.Pad pad, double out) {
+        double hx = pad.sizeX() / 2 + out;
+        double hy = pad.sizeY() / 2 + out;
+        int steps = 100;
+        double length = 0;
+        for (int side = -1; side <= 1; side += 2) {
+            for (int k = 0; k < steps; k++) {
+                double s = -1 + (2 * k + 1.0) / steps;
+                if (panel.hasMaterialAt(pad.x() + side * hx, pad.y() + s * hy)) {
+                    length += 2 * hy / steps;
+                }
+                if (panel.hasMaterialAt(pad.x() + s * hx, pad.y() + side * hy)) {
+                    length += 2 * hx / steps;
+                }
+            }
+        }
+        return length;
+    }
+}

@@ -1,0 +1,29 @@
+package org.coachskin.check;
+
+import java.util.HashMap;
+import java.util.Map;
+import org.coachskin.panel.Panel;
+import org.coachskin.panel.Zone;
+
+/** The stacks of a panel, each worked out once. */
+final class Stacks {
+
+    private final Panel panel;
+    private final Stack plain;
+    private final Map<String, Stack> zones = new HashMap<>();
+
+    Stacks(Panel panel) {
+        this.panel = panel;
+        plain = new Stack(panel.laminate());
+        for (Zone zone : panel.zones()) {
+            zones.put(zone.name(), new Stack(zone.laminate()));
+        }
+    }
+
+    /** Returns the stack at a place. */
+    Stack at(double x, double y) {
+        return panel.zones().isEmpty()
+                ? plain
+                : panel.zoneAt(x, y).map(zone -> zones.getOrDefault(zone.name(), plain)).orElse(plain);
+    }
+}

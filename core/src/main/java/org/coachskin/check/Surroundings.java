@@ -1,0 +1,82 @@
+package org.coachskin.check;
+
+import java.util.List;
+import org.coachskin.panel.Fitting;
+import org.coachskin.panel.Opening;
+import org.coachskin.panel.Panel;
+import org.coachskin.panel.Shape;
+
+/** What is near a place: fittings and openings, in words and as distances. */
+final class Surroundings {
+
+    /** As near as this a place is told by what it is beside [m]. */
+    private static final double BESIDE = 0.03;
+
+    private final Panel panel;
+    private final List<Fitting.Pad> pads;
+
+    Surroundings(Panel panel) {
+        this.panel = panel;
+        pads =
+                panel.support().fittings().stream()
+                        .filter(Fitting.Pad.class::isInstance)
+                        .map(Fitting.Pad.class::cast)
+                        .toList();
+    }
+
+    /** Returns a place as a tape measures it. */
+    static String tape(double x, double y) {
+        return Math.round(1000 * x) + " mm from left, " + Math.round(1000 * y) + " mm from front";
+    }
+
+    /** Returns where a place is, by the nearest fitting or opening or else by the tape. */
+    String words(double x, double y) {
+        String zone = panel.zoneAt(x, y).map(z -> "in the " + z.name() + ", ").orElse("");
+        for (Fitting.Pad pad : pads) {
+            double off = distance(pad, x, y);
+            if (off < BESIDE) {
+                return zone + (off <= 0 ? "at the " : "beside the ") + pad.name();
+            }
+        }
+        for (Opening opening : panel.openings()) {
+            if (opening.distance(x, y) < BESIDE) {
+                return zone + "beside the " + opening.name() + ", " + tape(x, y);
+            }
+        }
+        return zone + tape(x, y);
+    }
+
+    /** Returns the distance from a pad's rim [m]; 0 within it. */
+    static double distance(Fitting.Pad pad, double x, double y) {
+        double dx = Math.max(0, Math.abs(x - pad.x()) - pad.sizeX() / 2);
+        double dy = Math.max(0, Math.abs(y - pad.y()) - pad.sizeY() / 2);
+        return Math.hypot(dx, dy);
+    }
+
+    /**
+     * Returns how near the next fitting or sharp corner of an opening is, where the shear of the
+     * theory has no limit [m].
+     */
+    double toHardware(double x, double y) {
+        double nearest = Double.POSITIVE_INFINITY;
+        for (Fitting.Pad pad : pads) {
+            nearest = Math.min(nearest, distance(pad, x, y));
+        }
+        for (Opening opening : panel.openings()) {
+            if (opening.shape() instanceof Shape.Rectangle r && r.cornerRadius() == 0) {
+                double dx = Math.abs(x - opening.x()) - r.x() / 2;
+                double dy = Math.abs(y - opening.y()) - r.y() / 2;
+                nearest = Math.min(nearest, Math.hypot(dx, dy));
+            } else if (opening.shape() instanceof Shape.Polygon polygon) {
+                for (Shape.Point p : polygon.corners()) {
+                    nearest =
+                            Math.min(
+                                    nearest,
+                                    Math.hypot(
+                                            x - opening.x() - p.x(), y - opening.y() - p.y()));
+                }
+            }
+        }
+        return nearest;
+    }
+}
