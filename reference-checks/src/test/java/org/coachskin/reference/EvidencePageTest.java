@@ -3,6 +3,7 @@ package org.coachskin.reference;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.io.IOException;
+import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -96,7 +97,7 @@ class EvidencePageTest {
                     row.quantity(),
                     row.unit(),
                     row.printed(),
-                    rounded(ours),
+                    beside(row, ours),
                     difference(row.published(), ours),
                     row.isTarget() && row.sameFigure(ours) ? "same figure" : row.status().words);
             if (!row.isTarget()) {
@@ -106,8 +107,8 @@ class EvidencePageTest {
                 why.row(
                         row.quantity(),
                         row.printed(),
-                        rounded(ours),
-                        Double.isNaN(byHand) ? "" : rounded(byHand),
+                        beside(row, ours),
+                        Double.isNaN(byHand) ? "" : beside(row, byHand),
                         difference.why());
             }
         }
@@ -120,8 +121,16 @@ class EvidencePageTest {
         }
     }
 
-    private static String rounded(double value) {
-        return String.format(Locale.ROOT, "%.5g", value);
+    /** One figure more than the print carries. */
+    private static String beside(PublishedRow row, double value) {
+        BigDecimal print = new BigDecimal(row.printed());
+        if (row.printed().contains("e")) {
+            return String.format(Locale.ROOT, "%." + print.precision() + "e", value)
+                    .replaceFirst("e([+-])0*", "e$1")
+                    .replace("e+", "e");
+        }
+        double small = Math.abs(value) < 1e-12 ? 0 : value;
+        return String.format(Locale.ROOT, "%." + (print.scale() + 1) + "f", small);
     }
 
     private static String difference(double published, double ours) {

@@ -22,7 +22,9 @@ import org.junit.jupiter.api.TestFactory;
  * Source:}, {@code # Place:}, {@code # Provenance:}, {@code # Printed:} (what the print carries,
  * which is the reason of the tolerances) and {@code # Left out:}, each of which may go on in
  * further comment lines; then the heading {@code quantity,published,unit,tolerance,status} and the
- * rows. Quantities hold no comma.
+ * rows. Quantities hold no comma; the number stands as printed, last noughts included; the status
+ * is {@code agrees}, {@code print}, {@code theory} or {@code choice} ({@link PublishedRow.Status}),
+ * and all but the first are explained with {@link #differs}.
  */
 abstract class PublishedTable {
 
