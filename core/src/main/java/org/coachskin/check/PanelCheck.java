@@ -36,16 +36,48 @@ public final class PanelCheck {
 
     /** Returns the verdict on {@code job}. */
     public Verdict check(Job job) {
-        List<CaseCheck> cases = cases(job);
+        return begin(job).verdict();
+    }
+
+    /** Begins to judge {@code job}: what a question asks for is worked out when it is asked. */
+    public Begun begin(Job job) {
+        return new Begun(job);
+    }
+
+    /** A job that is being judged; not to be used by two threads at once. */
+    public final class Begun {
+        private final Job job;
+        private final List<CaseCheck> cases;
+
+        private Begun(Job job) {
+            this.job = job;
+            cases = cases(job);
+        }
+
+        /**
+         * Returns whether the job meets its felt stiffness and sag as drawn, at a small part of the
+         * cost of a verdict; if not, the verdict does not hold.
+         */
+        public boolean isStiffEnough() {
+            return cases.stream()
+                    .flatMap(check -> stiffness(job, check).stream())
+                    .allMatch(Margin::holds);
+        }
+
+        /** Returns the verdict. */
+        public Verdict verdict() {
+            return PanelCheck.this.verdict(job, cases);
+        }
+    }
+
+    private Verdict verdict(Job job, List<CaseCheck> cases) {
         List<Margin> margins = worstOfEachMode(job, cases);
-        List<Movement> movements = new ArrayList<>();
+        List<Movement> movements = movements(job, cases);
         Optional<Spread> felt = Optional.empty();
-        for (CaseCheck check : cases) {
-            LoadCase load = check.load();
-            Movement movement = movement(job, load, check);
-            movements.add(movement);
-            if (load.kind() == LoadCase.Kind.FELT && felt.isEmpty()) {
-                felt = Optional.of(spread(job, load, movement));
+        for (int i = 0; i < movements.size() && felt.isEmpty(); i++) {
+            LoadCase load = cases.get(i).load();
+            if (load.kind() == LoadCase.Kind.FELT) {
+                felt = Optional.of(spread(job, load, movements.get(i)));
             }
         }
         return new Verdict(
@@ -60,16 +92,6 @@ public final class PanelCheck {
                 liftOffSpeed(job.panel()),
                 Cautions.of(job, movements),
                 cases.get(0).response().method());
-    }
-
-    /**
-     * Returns whether a job meets its felt stiffness and sag as drawn, at a small part of the cost
-     * of a verdict; if not, the verdict does not hold.
-     */
-    public boolean isStiffEnough(Job job) {
-        return cases(job).stream()
-                .flatMap(check -> stiffness(job, check).stream())
-                .allMatch(Margin::holds);
     }
 
     /** Returns the worst margin of each mode, without what else a verdict holds. */
@@ -181,41 +203,37 @@ public final class PanelCheck {
         return new Place("in the middle", job.panel().width() / 2, job.panel().length() / 2, 0);
     }
 
-    private Movement movement(Job job, LoadCase load, CaseCheck check) {
-        Place at = at(job, load);
-        double layered = check.response().deflection(at.x(), at.y());
-        double dent = check.sinking();
-        double sliding = sliding(job, load, at, layered);
-        double firstOrder =
-                SeriesAnalysis.firstOrder()
-                        .statics(job.panel(), load.loads())
-                        .deflection(at.x(), at.y());
-        return new Movement(
-                load.name(),
-                check.force(),
-                layered + dent,
-                layered - sliding,
-                sliding,
-                dent,
-                firstOrder);
-    }
-
-    /**
-     * What would vanish with foam that does not shear: from the change when it shears a twentieth
-     * less.
-     */
-    private double sliding(Job job, LoadCase load, Place at, double layered) {
-        if (job.panel().laminate().isBare()) {
-            return 0;
+    private List<Movement> movements(Job job, List<CaseCheck> cases) {
+        List<List<Load>> loads = job.loads().stream().map(LoadCase::loads).toList();
+        List<Response> firstOrder = SeriesAnalysis.firstOrder().cases(job.panel(), loads);
+        boolean bare = job.panel().laminate().isBare();
+        Panel other =
+                bare
+                        ? job.panel()
+                        : job.panel().withLaminate(Varied.foamShear(job.panel().laminate(), 1.05));
+        List<Response> stiffer = analysis.cases(other, loads);
+        List<Movement> movements = new ArrayList<>();
+        for (int i = 0; i < cases.size(); i++) {
+            CaseCheck check = cases.get(i);
+            LoadCase load = check.load();
+            Place at = at(job, load);
+            double layered = check.response().deflection(at.x(), at.y());
+            double dent = check.sinking();
+            // What would vanish with foam that does not shear: from the change when it shears a
+            // twentieth less.
+            double change = bare ? 0 : layered - stiffer.get(i).deflection(at.x(), at.y());
+            double sliding = change * 1.05 / 0.05;
+            movements.add(
+                    new Movement(
+                            load.name(),
+                            check.force(),
+                            layered + dent,
+                            layered - sliding,
+                            sliding,
+                            dent,
+                            firstOrder.get(i).deflection(at.x(), at.y())));
         }
-        double stiffer =
-                analysis.statics(
-                                job.panel()
-                                        .withLaminate(
-                                                Varied.foamShear(job.panel().laminate(), 1.05)),
-                                load.loads())
-                        .deflection(at.x(), at.y());
-        return (layered - stiffer) * 1.05 / 0.05;
+        return movements;
     }
 
     /**

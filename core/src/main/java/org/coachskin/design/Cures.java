@@ -40,7 +40,7 @@ public final class Cures {
     }
 
     /** A change that has not been judged. */
-    private record Candidate(String words, Job job, double addedMass) {}
+    private record Candidate(String words, PanelCheck.Begun panel, double addedMass) {}
 
     /**
      * Returns the changes that could cure {@code verdict}'s panel: those that hold first, by added
@@ -51,7 +51,7 @@ public final class Cures {
                 byMass(verdict, stronger(verdict.job().schedule())).parallelStream()
                         .collect(
                                 Collectors.partitioningBy(
-                                        candidate -> check.isStiffEnough(candidate.job())));
+                                        candidate -> candidate.panel().isStiffEnough()));
         List<Candidate> could = byStiffness.getOrDefault(true, List.of());
         List<Candidate> rest = byStiffness.getOrDefault(false, List.of());
         List<Change> hold = new ArrayList<>();
@@ -78,7 +78,7 @@ public final class Cures {
     public List<Change> toLeaveOut(Verdict verdict) {
         List<Candidate> could =
                 byMass(verdict, lighter(verdict.job().schedule())).parallelStream()
-                        .filter(candidate -> check.isStiffEnough(candidate.job()))
+                        .filter(candidate -> candidate.panel().isStiffEnough())
                         .toList();
         return judged(could).stream()
                 .filter(change -> change.verdict().holds())
@@ -86,7 +86,7 @@ public final class Cures {
                 .toList();
     }
 
-    private static List<Candidate> byMass(Verdict verdict, Map<String, Schedule> schedules) {
+    private List<Candidate> byMass(Verdict verdict, Map<String, Schedule> schedules) {
         Job job = verdict.job();
         double before = job.panel().laminate().mass();
         List<Candidate> candidates = new ArrayList<>();
@@ -94,7 +94,7 @@ public final class Cures {
                 (words, schedule) -> {
                     Job changed = job.withSchedule(schedule);
                     double mass = (changed.panel().laminate().mass() - before) * job.panel().area();
-                    candidates.add(new Candidate(words, changed, mass));
+                    candidates.add(new Candidate(words, check.begin(changed), mass));
                 });
         candidates.sort(Comparator.comparingDouble(Candidate::addedMass));
         return candidates;
@@ -107,7 +107,7 @@ public final class Cures {
                         candidate ->
                                 new Change(
                                         candidate.words(),
-                                        check.check(candidate.job()),
+                                        candidate.panel().verdict(),
                                         candidate.addedMass()))
                 .toList();
     }

@@ -6,6 +6,9 @@ package org.coachskin.harmonic;
  */
 final class Exponentials {
 
+    /** exp of minus this is below the last bit of 1. */
+    private static final double NOTHING = 40;
+
     private Exponentials() {}
 
     /**
@@ -64,14 +67,27 @@ final class Exponentials {
             return;
         }
         double e = StrictMath.exp(-decay);
-        double er = e * StrictMath.cos(li * (b - distance));
-        double ei = -e * StrictMath.sin(li * (b - distance));
-        double twice = StrictMath.exp(-2 * lr * distance);
-        double tr = twice * StrictMath.cos(2 * li * distance);
-        double ti = -twice * StrictMath.sin(2 * li * distance);
-        double whole = StrictMath.exp(-2 * lr * b);
-        double br = 1 - whole * StrictMath.cos(2 * li * b);
-        double bi = whole * StrictMath.sin(2 * li * b);
+        double er = e;
+        double ei = 0;
+        if (li != 0) {
+            er = e * StrictMath.cos(li * (b - distance));
+            ei = -e * StrictMath.sin(li * (b - distance));
+        }
+        // What is below the last bit of 1 is not worked out.
+        double tr = 0;
+        double ti = 0;
+        if (2 * lr * distance < NOTHING) {
+            double twice = StrictMath.exp(-2 * lr * distance);
+            tr = li == 0 ? twice : twice * StrictMath.cos(2 * li * distance);
+            ti = li == 0 ? 0 : -twice * StrictMath.sin(2 * li * distance);
+        }
+        double br = 1;
+        double bi = 0;
+        if (2 * lr * b < NOTHING) {
+            double whole = StrictMath.exp(-2 * lr * b);
+            br = li == 0 ? 1 - whole : 1 - whole * StrictMath.cos(2 * li * b);
+            bi = li == 0 ? 0 : whole * StrictMath.sin(2 * li * b);
+        }
         double size = br * br + bi * bi;
         double fr = (er * br + ei * bi) / size;
         double fi = (ei * br - er * bi) / size;

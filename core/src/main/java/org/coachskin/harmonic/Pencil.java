@@ -1,5 +1,7 @@
 package org.coachskin.harmonic;
 
+import java.util.Arrays;
+
 /**
  * Blocks of P + &beta;^2 R as polynomials in &alpha;: the first block f holds fields along x and
  * deflections, the second block s fields along y.
@@ -36,6 +38,15 @@ final class Pencil {
         sf = new double[2][second * first];
         ss = new double[2][second * second];
         ssR = new double[second * second];
+    }
+
+    boolean isAlike(Pencil other) {
+        return Arrays.deepEquals(ff, other.ff)
+                && Arrays.equals(ffR, other.ffR)
+                && Arrays.deepEquals(fs, other.fs)
+                && Arrays.deepEquals(sf, other.sf)
+                && Arrays.deepEquals(ss, other.ss)
+                && Arrays.equals(ssR, other.ssR);
     }
 
     /** Adds P and R at {@code alpha}. */

@@ -13,30 +13,23 @@ import org.jspecify.annotations.Nullable;
  * g(&radic;&nu;<sub>j</sub>, y), where g solves -g'' + &nu; g = 1 on the patch and vanishes at both
  * rims. The remaining sum over m falls off like exp(-&alpha; d), with d the distance along y to the
  * nearest edge of the patch, but for the part that does not vary along y within the patch's band.
- * That part is S0^-1 load, a rational function of &alpha;; its tail is summed through its two
- * leading parts ({@link PowerTail}).
+ * That part is S0^-1 load, a rational function of &alpha;, summed in closed form ({@link Strip}).
  *
  * <p>"Along x" and "along y" here are the series' own: the caller exchanges them where it must.
  */
 public final class SingleSeries {
 
     /** What may be left out, as a share of the sum, of one that is to be as good as it can be. */
-    public static final double EXACT = 2e-12;
+    public static final double EXACT = 1e-10;
+
+    /** What may be left out of a deflection: dents are small differences of it. */
+    private static final double SMALL_DEFLECTION = 1e-9;
 
     /**
      * Largest alpha times thickness that is summed; only reached nearer to a corner of the patch
      * than a thickness, where strain grows without limit.
      */
     private static final double SHORTEST = 80;
-
-    /** A displacement below this share of the deflection is nought, as in a rotation per metre. */
-    private static final double FAINT = 1e-6;
-
-    /** The least that the tail of a strip leaves out, as a share of its largest wave. */
-    private static final double STRIP_EXACT = 1e-9;
-
-    /** Longest run of strip solutions whose tail has not settled. */
-    private static final int LONGEST_STRIP = 160_000;
 
     private final WaveSystem system;
     private final boolean bow;
@@ -45,8 +38,9 @@ public final class SingleSeries {
     private final double b;
     private final int n;
     private final List<@Nullable Mode> modes = new ArrayList<>();
-    private double[][] strip = new double[0][];
-    private @Nullable PowerTail tail;
+    private final List<double @Nullable []> profiles = new ArrayList<>();
+    private double[] line = new double[0];
+    private @Nullable Strip strip;
 
     /**
      * Creates the series.
@@ -74,7 +68,7 @@ public final class SingleSeries {
      *     in the order of {@link WaveSystem}; the value of a rotation is its shear strain, slope
      *     included
      */
-    public synchronized void add(
+    public void add(
             double load,
             double x1,
             double x2,
@@ -83,25 +77,50 @@ public final class SingleSeries {
             double x,
             double y,
             double[] out) {
+        add(load, x1, x2, y1, y2, x, y, false, out);
+    }
+
+    /**
+     * Adds as {@link #add} does, with as many waves as the deflections need: they settle long
+     * before strains do. Of {@code out} nothing but the values of the deflections is to be used.
+     */
+    public void addDeflection(
+            double load,
+            double x1,
+            double x2,
+            double y1,
+            double y2,
+            double x,
+            double y,
+            double[] out) {
+        add(load, x1, x2, y1, y2, x, y, true, out);
+    }
+
+    private synchronized void add(
+            double load,
+            double x1,
+            double x2,
+            double y1,
+            double y2,
+            double x,
+            double y,
+            boolean deflectionAlone,
+            double[] out) {
         double[] sum = new double[3 * n];
         double[] size = new double[3 * n];
-        double[] own = new double[n];
-        double[] s = new double[n];
-        double[] ds = new double[n];
+        lookAlong(y1, y2, y);
         int quiet = 0;
         int longest = (int) Math.ceil(SHORTEST * a / (Math.PI * system.thickness()));
         double share =
-                small * Math.min(1, Math.PI * Math.min(Math.abs(y - y1), Math.abs(y - y2)) / a);
+                (deflectionAlone ? Math.min(small, SMALL_DEFLECTION) : small)
+                        * Math.min(1, Math.PI * Math.min(Math.abs(y - y1), Math.abs(y - y2)) / a);
         for (int m = 1; m <= longest && quiet < 3; m++) {
             double alpha = m * Math.PI / a;
             double q = 2 / (a * alpha) * (StrictMath.cos(alpha * x1) - StrictMath.cos(alpha * x2));
             if (Math.abs(q) * alpha * a < 1e-9) {
                 continue; // a wave that this patch does not raise
             }
-            Arrays.fill(own, 0);
-            Arrays.fill(s, 0);
-            Arrays.fill(ds, 0);
-            profile(mode(m), y1, y2, y, own, s, ds);
+            double[] wave = profile(m);
             double sin = StrictMath.sin(alpha * x);
             double cos = StrictMath.cos(alpha * x);
             boolean done = true;
@@ -109,21 +128,31 @@ public final class SingleSeries {
                 boolean alongX = i < system.second;
                 double value = alongX ? cos : sin;
                 double slope = alongX ? -alpha * sin : alpha * cos;
-                sum[3 * i] += q * own[i] * value;
-                sum[3 * i + 1] += q * s[i] * slope;
-                sum[3 * i + 2] += q * ds[i] * value;
-                boolean value1 = quiet(size, 3 * i, q * own[i], share);
-                boolean slope1 = quiet(size, 3 * i + 1, q * s[i] * alpha, share);
-                boolean slope2 = quiet(size, 3 * i + 2, q * ds[i], share);
+                double own = q * wave[3 * i];
+                double along = q * wave[3 * i + 1];
+                double across = q * wave[3 * i + 2];
+                sum[3 * i] += own * value;
+                sum[3 * i + 1] += along * slope;
+                sum[3 * i + 2] += across * value;
+                boolean value1 = quiet(size, 3 * i, own, share);
+                if (deflectionAlone) {
+                    // Against the first of them, so that a bubble in the foam does not hold it up.
+                    boolean counts = i >= system.second && i < system.first;
+                    double whole = share * size[3 * system.second];
+                    done = done && (!counts || Math.abs(own) <= whole);
+                    continue;
+                }
+                boolean slope1 = quiet(size, 3 * i + 1, along * alpha, share);
+                boolean slope2 = quiet(size, 3 * i + 2, across, share);
                 done = done && value1 && slope1 && slope2;
             }
             quiet = done ? quiet + 1 : 0;
         }
         if (y > y1 && y < y2) {
-            addStrip(x1, x2, x, sum);
+            strip().add(x1, x2, x, sum);
         } else if (y == y1 || y == y2) {
             double[] half = new double[3 * n];
-            addStrip(x1, x2, x, half);
+            strip().add(x1, x2, x, half);
             for (int i = 0; i < 3 * n; i++) {
                 sum[i] += half[i] / 2;
             }
@@ -143,6 +172,13 @@ public final class SingleSeries {
         return magnitude <= share * size[at];
     }
 
+    private Strip strip() {
+        if (strip == null) {
+            strip = new Strip(system, a, bow, small);
+        }
+        return strip;
+    }
+
     private Mode mode(int m) {
         while (modes.size() < m) {
             modes.add(null);
@@ -155,12 +191,34 @@ public final class SingleSeries {
         return known;
     }
 
+    /** Forgets the profiles of another line. */
+    private void lookAlong(double y1, double y2, double y) {
+        double[] wanted = {y1, y2, y};
+        if (!Arrays.equals(line, wanted)) {
+            line = wanted;
+            profiles.clear();
+        }
+    }
+
     /**
-     * Adds the fields at y of one wave, less the part that does not vary along y, and their
-     * derivatives along y.
+     * Returns what one wave does on the line looked along, less the part that does not vary along
+     * y: for each field the value to take, the value whose x-derivative to take, and the derivative
+     * along y. Places on one line share it.
      */
-    private void profile(
-            Mode mode, double y1, double y2, double y, double[] value, double[] s, double[] ds) {
+    private double[] profile(int m) {
+        while (profiles.size() < m) {
+            profiles.add(null);
+        }
+        double[] known = profiles.get(m - 1);
+        if (known == null) {
+            known = new double[3 * n];
+            profile(mode(m), line[0], line[1], line[2], known);
+            profiles.set(m - 1, known);
+        }
+        return known;
+    }
+
+    private void profile(Mode mode, double y1, double y2, double y, double[] wave) {
         double[] g = new double[6];
         for (int j = 0; j < n; j++) {
             boolean pair = mode.im()[j] != 0;
@@ -175,123 +233,18 @@ public final class SingleSeries {
                 double zr = mode.z()[i * n + j];
                 double zi = pair ? mode.z()[i * n + j + 1] : 0;
                 int part = i < system.first ? 0 : 2;
-                value[i] += (cr * zr - ci * zi) * g[part] - (cr * zi + ci * zr) * g[part + 1];
+                wave[3 * i] += (cr * zr - ci * zi) * g[part] - (cr * zi + ci * zr) * g[part + 1];
                 if (i < system.first) {
-                    s[i] += wr * g[0] - wi * g[1];
-                    ds[i] += wr * g[2] - wi * g[3];
+                    wave[3 * i + 1] += wr * g[0] - wi * g[1];
+                    wave[3 * i + 2] += wr * g[2] - wi * g[3];
                 } else {
-                    s[i] += wr * g[2] - wi * g[3];
-                    ds[i] += wr * g[4] - wi * g[5];
+                    wave[3 * i + 1] += wr * g[2] - wi * g[3];
+                    wave[3 * i + 2] += wr * g[4] - wi * g[5];
                 }
             }
             if (pair) {
                 j++;
             }
         }
-    }
-
-    /** Adds the part that does not vary along y. */
-    private void addStrip(double x1, double x2, double x, double[] sum) {
-        PowerTail far = preparedStrip();
-        int k = system.first;
-        int last = strip.length;
-        double[] phase = {x + x1, x - x1, x + x2, x - x2};
-        double[] sin = new double[4];
-        double[] cos = new double[4];
-        double[] stepSin = new double[4];
-        double[] stepCos = new double[4];
-        for (int f = 0; f < 4; f++) {
-            stepSin[f] = StrictMath.sin(Math.PI * phase[f] / a);
-            stepCos[f] = StrictMath.cos(Math.PI * phase[f] / a);
-            cos[f] = 1;
-        }
-        for (int m = 1; m <= last; m++) {
-            double sines = 0;
-            double cosines = 0;
-            for (int f = 0; f < 4; f++) {
-                double next = sin[f] * stepCos[f] + cos[f] * stepSin[f];
-                cos[f] = cos[f] * stepCos[f] - sin[f] * stepSin[f];
-                sin[f] = next;
-                double sign = f < 2 ? 1 : -1;
-                sines += sign * next;
-                cosines += sign * cos[f];
-            }
-            double alpha = m * Math.PI / a;
-            double q = 1 / (a * alpha);
-            for (int i = 0; i < k; i++) {
-                double own = strip[m - 1][i] - far.at(i, alpha);
-                double turn = strip[m - 1][k + i] - far.at(k + i, alpha);
-                if (i < system.second) {
-                    sum[3 * i] += q * own * cosines;
-                    sum[3 * i + 1] -= q * turn * alpha * sines;
-                } else {
-                    sum[3 * i] += q * own * sines;
-                    sum[3 * i + 1] += q * turn * alpha * cosines;
-                }
-            }
-        }
-        for (int f = 0; f < 4; f++) {
-            double sign = f < 2 ? 1 : -1;
-            for (int i = 0; i < k; i++) {
-                double theta = Math.PI * phase[f] / a;
-                far.add(i, k + i, a, theta, sign / a, sum);
-            }
-        }
-    }
-
-    /** Solves the strip for as many waves as its tail needs. */
-    private PowerTail preparedStrip() {
-        if (tail != null) {
-            return tail;
-        }
-        int k = system.first;
-        double[] matrix = new double[k * k];
-        double[] rhs = new double[n];
-        // The leading parts are read far out, where they are all there is.
-        double far = 3e4 * Math.PI / Math.min(a, b);
-        double[] one = stripAt(far, matrix, rhs);
-        double[] two = stripAt(2 * far, matrix, rhs);
-        PowerTail fitted = new PowerTail(one, two, far, 1 / system.thickness(), k, system.second);
-        List<double[]> found = new ArrayList<>();
-        double[] largest = new double[2 * k];
-        int settled = 0;
-        for (int m = 1; m <= LONGEST_STRIP && settled < 3; m++) {
-            double alpha = m * Math.PI / a;
-            double[] s = stripAt(alpha, matrix, rhs);
-            found.add(s);
-            for (int i = 0; i < 2 * k; i++) {
-                largest[i] = Math.max(largest[i], Math.abs(s[i]));
-            }
-            boolean close = m >= 32;
-            for (int i = 0; i < 2 * k && close; i++) {
-                // What the next part leaves out from here on, against the largest wave: values fall
-                // off like 1/m^5, the slopes of fields, which come second, like 1/m^4. A field that
-                // an even stack does not have is set against the deflection.
-                double rest = Math.abs(s[i] - fitted.at(i, alpha));
-                double size = Math.max(largest[i], FAINT * largest[system.second]);
-                close = rest * (i < k ? 1 : m) <= Math.max(small, STRIP_EXACT) * size;
-            }
-            settled = close ? settled + 1 : 0;
-        }
-        strip = found.toArray(new double[0][]);
-        tail = fitted;
-        return fitted;
-    }
-
-    /** Returns the unknowns Z of the first block, then its fields. */
-    private double[] stripAt(double alpha, double[] matrix, double[] rhs) {
-        int k = system.first;
-        system.strip(alpha, matrix);
-        if (bow) {
-            system.bow(alpha, rhs);
-        } else {
-            system.pressure(rhs);
-        }
-        double[] z = Arrays.copyOf(rhs, k);
-        Elimination.solve(matrix, k, z, 1);
-        double[] both = Arrays.copyOf(z, 2 * k);
-        system.toFields(alpha, z, k);
-        System.arraycopy(z, 0, both, k, k);
-        return both;
     }
 }

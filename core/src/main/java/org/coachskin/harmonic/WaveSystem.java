@@ -151,6 +151,15 @@ public final class WaveSystem {
         return thickness;
     }
 
+    /** Returns whether a pressure raises the same waves in another system, to the last bit. */
+    public boolean isAlike(WaveSystem other) {
+        return thickness == other.thickness
+                && first == other.first
+                && second == other.second
+                && plane.isAlike(other.plane)
+                && turned.isAlike(other.turned);
+    }
+
     /** Returns how the section moves. */
     public Kinematics kinematics() {
         return kinematics;
@@ -195,6 +204,29 @@ public final class WaveSystem {
         }
         for (int i = 0; i < first * first; i++) {
             s[i] += turned.strip(alpha, i);
+        }
+    }
+
+    /**
+     * Writes the first block for the fields X as constant + (alpha/unit)^2 linear, with fields
+     * along x times alpha/unit in place of the fields and their rows likewise.
+     *
+     * @param unit a wave number [1/m]
+     * @param constant overwritten, first by first by rows
+     * @param linear overwritten, first by first by rows
+     */
+    void stripInSquares(double unit, double[] constant, double[] linear) {
+        for (int i = 0; i < first; i++) {
+            for (int j = 0; j < first; j++) {
+                int at = i * first + j;
+                double zero = plane.ff[0][at] + shear.ff[0][at];
+                double one = (plane.ff[1][at] + shear.ff[1][at]) * unit;
+                double two = (plane.ff[2][at] + shear.ff[2][at]) * unit * unit;
+                boolean isRow = i < second;
+                boolean mixed = isRow != (j < second);
+                constant[at] = mixed ? isRow ? 0 : one : zero;
+                linear[at] = mixed ? isRow ? one : 0 : two;
+            }
         }
     }
 

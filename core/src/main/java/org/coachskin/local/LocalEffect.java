@@ -66,9 +66,20 @@ public final class LocalEffect {
         Side(Theory theory) {
             system = WaveSystem.of(theory, laminate, 0, 0, false);
             alongX = new SingleSeries(system, side, side, false, SMALL);
+            WaveSystem exchanged = WaveSystem.of(theory, laminate, 0, 0, true);
+            // The cell is square: where the stack is alike both ways one series does for both.
             alongY =
-                    new SingleSeries(
-                            WaveSystem.of(theory, laminate, 0, 0, true), side, side, false, SMALL);
+                    exchanged.isAlike(system)
+                            ? alongX
+                            : new SingleSeries(exchanged, side, side, false, SMALL);
+        }
+
+        /** Fields of which the values of the deflections alone are good, under the middle. */
+        double[] deflections() {
+            double c = side / 2;
+            double[] out = new double[3 * system.size];
+            alongX.addDeflection(-pressure, c - halfX, c + halfX, c - halfY, c + halfY, c, c, out);
+            return out;
         }
 
         /** Fields with value, x- and y-derivative, in the order of WaveSystem. */
@@ -128,7 +139,7 @@ public final class LocalEffect {
         if (bare) {
             return 0;
         }
-        double[] f = full.fields(0, 0);
+        double[] f = full.deflections();
         return full.deflection(f, foamTop()) - full.deflection(f, foamBottom());
     }
 
@@ -140,8 +151,8 @@ public final class LocalEffect {
         double half = laminate.thickness() / 2;
         return bare
                 ? 0
-                : full.deflection(full.fields(0, 0), half)
-                        - layered.deflection(layered.fields(0, 0), half);
+                : full.deflection(full.deflections(), half)
+                        - layered.deflection(layered.deflections(), half);
     }
 
     /**

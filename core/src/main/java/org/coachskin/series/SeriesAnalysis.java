@@ -130,6 +130,11 @@ public final class SeriesAnalysis implements Analysis {
         boolean isBow() {
             return !bow.equals(Triple.ZERO);
         }
+
+        /** Returns the same load with x and y exchanged. */
+        PatchLoad turned() {
+            return new PatchLoad(strength, y1, y2, x1, x2, new Triple(bow.y(), bow.x(), bow.xy()));
+        }
     }
 
     private static void refuseCoupled(Laminate laminate) {

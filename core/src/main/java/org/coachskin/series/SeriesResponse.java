@@ -4,6 +4,7 @@ import java.util.List;
 import org.coachskin.analysis.Response;
 import org.coachskin.analysis.SectionForces;
 import org.coachskin.harmonic.Kinematics;
+import org.coachskin.harmonic.SingleSeries;
 import org.coachskin.harmonic.Theory;
 import org.coachskin.laminate.LayeredStiffness;
 import org.coachskin.laminate.SectionState;
@@ -48,38 +49,38 @@ final class SeriesResponse implements Response {
      * the value of a rotation is its shear strain.
      */
     double[] fields(double x, double y) {
+        return fields(x, y, false);
+    }
+
+    private double[] fields(double x, double y, boolean deflectionAlone) {
         double[] out = new double[3 * (first + inPlane)];
         for (Part part : parts) {
             SeriesAnalysis.PatchLoad load = part.load();
+            PanelSeries series = part.series();
             if (runsAlongX(load, x, y)) {
-                part.series()
-                        .alongX
-                        .add(
-                                load.strength(),
-                                load.x1(),
-                                load.x2(),
-                                load.y1(),
-                                load.y2(),
-                                x,
-                                y,
-                                out);
+                add(series.alongX, load, x, y, deflectionAlone, out);
             } else {
                 double[] turned = new double[out.length];
-                part.series()
-                        .alongY
-                        .add(
-                                load.strength(),
-                                load.y1(),
-                                load.y2(),
-                                load.x1(),
-                                load.x2(),
-                                y,
-                                x,
-                                turned);
+                add(series.alongY, load.turned(), y, x, deflectionAlone, turned);
                 addTurned(turned, out);
             }
         }
         return out;
+    }
+
+    private static void add(
+            SingleSeries series,
+            SeriesAnalysis.PatchLoad load,
+            double x,
+            double y,
+            boolean deflectionAlone,
+            double[] out) {
+        double p = load.strength();
+        if (deflectionAlone) {
+            series.addDeflection(p, load.x1(), load.x2(), load.y1(), load.y2(), x, y, out);
+        } else {
+            series.add(p, load.x1(), load.x2(), load.y1(), load.y2(), x, y, out);
+        }
     }
 
     private boolean runsAlongX(SeriesAnalysis.PatchLoad load, double x, double y) {
@@ -109,7 +110,7 @@ final class SeriesResponse implements Response {
     /** In full layered theory this is the mean of both surfaces. */
     @Override
     public double deflection(double x, double y) {
-        double[] f = fields(x, y);
+        double[] f = fields(x, y, true);
         return theory == Theory.FULL_LAYERED && first - inPlane > 1
                 ? -(f[3 * inPlane] + f[3 * inPlane + 3]) / 2
                 : -f[3 * inPlane];
