@@ -169,7 +169,7 @@ enum Figures {
         double value = metric() ? pascals / 1e6 : pascals / (POUND_FORCE / (INCH * INCH));
         return metric() && Math.abs(value) >= 1000
                 ? significant(value / 1000, 3, 2) + " GPa"
-                : significant(value, 3, 3) + (metric() ? " MPa" : " psi");
+                : significant(value, 3, metric() ? 4 : 3) + (metric() ? " MPa" : " psi");
     }
 
     /** A force per width. */
