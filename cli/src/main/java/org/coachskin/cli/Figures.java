@@ -60,6 +60,13 @@ enum Figures {
                 : decimals(first / INCH, 1) + " x " + decimals(second / INCH, 1) + " in";
     }
 
+    /** The area of a patch. */
+    String area(double squareMetres) {
+        return metric()
+                ? significant(1e6 * squareMetres, 4, 0) + " mm^2"
+                : significant(squareMetres / (INCH * INCH), 4, 3) + " in^2";
+    }
+
     /** How far something moves. */
     String movement(double metres) {
         return movementNumber(metres) + (metric() ? " mm" : " in");
@@ -162,7 +169,7 @@ enum Figures {
         double value = metric() ? pascals / 1e6 : pascals / (POUND_FORCE / (INCH * INCH));
         return metric() && Math.abs(value) >= 1000
                 ? significant(value / 1000, 3, 2) + " GPa"
-                : significant(value, 3, 3) + (metric() ? " MPa" : " psi");
+                : significant(value, 3, metric() ? 4 : 3) + (metric() ? " MPa" : " psi");
     }
 
     /** A force per width. */

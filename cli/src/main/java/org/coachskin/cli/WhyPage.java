@@ -6,13 +6,14 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import org.coachskin.Source;
 import org.coachskin.check.Job;
 import org.coachskin.check.Limits;
 import org.coachskin.check.Margin;
 import org.coachskin.check.Movement;
 import org.coachskin.check.PanelCheck;
 import org.coachskin.check.Verdict;
+import org.coachskin.failure.Factor;
+import org.coachskin.failure.FirstCrush;
 import org.coachskin.failure.Mode;
 import org.coachskin.failure.PlyCriterion;
 import org.coachskin.laminate.Laminate;
@@ -20,6 +21,8 @@ import org.coachskin.laminate.Layer;
 import org.coachskin.laminate.Ply;
 import org.coachskin.material.Foam;
 import org.coachskin.material.Strength;
+import org.coachskin.panel.Load;
+import org.coachskin.panel.LoadCase;
 
 /** What stands behind one row: formula, sources, numbers that went in, a second theory's answer. */
 final class WhyPage {
@@ -65,8 +68,8 @@ final class WhyPage {
         page.wrap("", 2, CheckPage.sentence(figures.words(Rows.words(margin))));
         page.line("  in the literature: " + margin.mode().theory()).blank();
         page.line("Formula");
-        text[0].lines().forEach(line -> page.line("  " + line));
-        page.wrap("  From: ", 4, text[1]).blank();
+        text[0].lines().forEach(line -> page.line("  " + filled(line)));
+        page.wrap("  From: ", 4, filled(text[1])).blank();
         page.line("This panel");
         page.table(figuresOf(margin)).blank();
         page.line("What went in").table(numbers(margin));
@@ -77,24 +80,75 @@ final class WhyPage {
         return page.toString();
     }
 
+    /** Numbers of a text come from where they are used. */
+    private String filled(String text) {
+        return text.replace("{crushed}", figures.fineSize(Limits.CRUSHED));
+    }
+
     private Page.Table figuresOf(Margin margin) {
         Page.Table table = new Page.Table("lrl");
         table.row("load", margin.loadCase(), margin.reversed() ? "the other way round" : "");
+        if (margin.mode() == Mode.LASTING_MARK || margin.mode() == Mode.CRUSHING) {
+            firstCrush(table, margin);
+        }
         table.row("applied", amount(margin, margin.applied()), "");
         table.row(
                 margin.mode() == Mode.FELT_STIFFNESS ? "wanted" : "it takes",
                 amount(margin, margin.allowable()),
                 "");
         if (margin.mode() != Mode.FELT_STIFFNESS) {
-            table.row("the load fits", Figures.times(margin.multiplier()) + " times", "");
+            table.row("the load fits", Figures.times(margin.multiplier()) + " times", how(margin));
             table.row(
                     "wanted",
                     Figures.fixed(margin.factor(), 1) + " times",
-                    margin.mode().question() == Mode.Question.STRONG ? "factor of safety" : "");
+                    margin.factors().isEmpty() ? "" : "factor of safety, see below");
         }
         table.row("reserve", Figures.reserve(margin.reserve()), "");
         table.row("error of the theory", Figures.percent(margin.methodError()), "");
         return table;
+    }
+
+    /** What a hand needs to follow the force of first crush. */
+    private void firstCrush(Page.Table table, Margin margin) {
+        Job job = verdict.job();
+        for (LoadCase load : job.loads()) {
+            for (Load part : load.loads()) {
+                if (load.name().equals(margin.loadCase())
+                        && part instanceof Load.Press press
+                        && press.x() == margin.place().x()
+                        && press.y() == margin.place().y()) {
+                    FirstCrush first =
+                            FirstCrush.of(job.panel().laminate(), press.patch()).orElseThrow();
+                    table.row("area of the patch A", figures.area(press.patch().area()), "");
+                    double share = first.pressure(press.patch().area());
+                    table.row("share s", Figures.fixed(share, 3), "");
+                    table.row("crushing starts at", figures.force(first.force()), "");
+                }
+            }
+        }
+        double dent = margin.mode() == Mode.CRUSHING ? Limits.CRUSHED : job.limits().lastingDent();
+        table.row("dent that counts", figures.fineSize(dent), "");
+    }
+
+    /** How the multiplier follows from the two figures above it. */
+    private String how(Margin margin) {
+        boolean stands =
+                verdict.job().loads().stream()
+                        .anyMatch(
+                                load ->
+                                        load.name().equals(margin.loadCase())
+                                                && !load.standing().isEmpty());
+        double plain =
+                margin.mode() == Mode.SAG || margin.applied() > 0
+                        ? margin.allowable() / margin.applied()
+                        : Double.POSITIVE_INFINITY;
+        if (Math.abs(plain - margin.multiplier()) <= 1e-6 * margin.multiplier()
+                || plain == margin.multiplier()) {
+            return "it takes / applied";
+        }
+        return stands
+                ? "what heat leaves is added, not multiplied"
+                : "by " + verdict.job().limits().criterion().words();
     }
 
     private String amount(Margin margin, double value) {
@@ -185,11 +239,17 @@ final class WhyPage {
         if (job.schedule().board() != null) {
             lines.put("seal coat: " + job.schedule().sealCoat().source(), "");
         }
-        if (margin.mode().question() == Mode.Question.STRONG) {
-            Source factors = job.limits().factors().source();
-            lines.put("factor of safety: " + factors, "");
-        }
+        margin.factors().forEach(factor -> lines.put(words(factor), ""));
         return new ArrayList<>(lines.keySet());
+    }
+
+    private static String words(Factor factor) {
+        return "factor of safety "
+                + Figures.fixed(factor.value(), 1)
+                + " "
+                + factor.words()
+                + ": "
+                + factor.source();
     }
 
     private void secondAnswer(Page page, Margin margin) {

@@ -6,6 +6,7 @@ import org.coachskin.analysis.Response;
 import org.coachskin.failure.CoreShear;
 import org.coachskin.failure.CoreTension;
 import org.coachskin.failure.Face;
+import org.coachskin.failure.Factor;
 import org.coachskin.failure.Factors;
 import org.coachskin.failure.FirstCrush;
 import org.coachskin.failure.LastingDent;
@@ -29,12 +30,6 @@ import org.coachskin.panel.LoadCase;
 
 /** Every mode that breaks, crushes or marks, under one load case; the worst place of each. */
 final class CaseCheck {
-
-    /**
-     * A lasting dent this deep counts as crushed for good [m]: filler no longer hides it [common
-     * practice, no source].
-     */
-    static final double CRUSHED = 0.5e-3;
 
     private final Job job;
     private final Stack stack;
@@ -67,7 +62,8 @@ final class CaseCheck {
             }
         }
         patchError = MethodError.beside(stack.layered, presses);
-        worst = new Worst(load, load.stays() ? job.limits().factors().stays() : 1);
+        Factors factors = job.limits().factors();
+        worst = new Worst(load, load.stays() ? List.of(factors.on(Factors.On.STAYS)) : List.of());
     }
 
     Response response() {
@@ -149,7 +145,7 @@ final class CaseCheck {
                 Math.abs(event.stress()),
                 event.strength().value(),
                 multiplier,
-                job.limits().factors().skin(event.strength()),
+                List.of(job.limits().factors().skin(event.strength())),
                 near.skinStress(),
                 near.remark());
     }
@@ -196,7 +192,7 @@ final class CaseCheck {
                     CoreTension.largest(stress),
                     tension.value(),
                     CoreTension.reserve(stress, still, tension),
-                    job.limits().factors().bond(),
+                    wanted(Factors.On.BOND),
                     MethodError.AWAY.skinStress());
         }
     }
@@ -231,7 +227,7 @@ final class CaseCheck {
                 applied,
                 foam.shear().value(),
                 least,
-                people ? factors.coreShearPeople() : factors.coreShear(),
+                List.of(factors.on(people ? Factors.On.CORE_SHEAR_PEOPLE : Factors.On.CORE_SHEAR)),
                 near.coreShear(),
                 near.remark());
     }
@@ -265,7 +261,7 @@ final class CaseCheck {
                 stack.shear.m11() / crimping,
                 stack.shear.m11(),
                 crimping,
-                job.limits().factors().wrinkling(),
+                wanted(Factors.On.WRINKLING),
                 MethodError.WRINKLING);
     }
 
@@ -278,7 +274,7 @@ final class CaseCheck {
                 critical / multiplier,
                 critical,
                 multiplier,
-                job.limits().factors().wrinkling(),
+                wanted(Factors.On.WRINKLING),
                 MethodError.WRINKLING);
     }
 
@@ -304,8 +300,12 @@ final class CaseCheck {
                 Math.max(0, pull),
                 tension.value(),
                 SkinBond.reserve(pull, still, tension),
-                job.limits().factors().bond(),
+                wanted(Factors.On.BOND),
                 MethodError.AWAY.skinStress());
+    }
+
+    private List<Factor> wanted(Factors.On on) {
+        return List.of(job.limits().factors().on(on));
     }
 
     private void judgePatch(Load.Press press) {
@@ -326,9 +326,9 @@ final class CaseCheck {
                                     press.force(),
                                     mark,
                                     mark / press.force(),
-                                    1,
+                                    List.of(),
                                     MethodError.DENT);
-                            double crushed = dent.force(CRUSHED);
+                            double crushed = dent.force(Limits.CRUSHED);
                             worst.keep(
                                     Mode.CRUSHING,
                                     1,
@@ -336,7 +336,7 @@ final class CaseCheck {
                                     press.force(),
                                     crushed,
                                     crushed / press.force(),
-                                    job.limits().factors().crushing(),
+                                    wanted(Factors.On.CRUSHING),
                                     MethodError.DENT);
                         });
         if (!worst.has(Mode.CRUSHING)) {
@@ -353,7 +353,7 @@ final class CaseCheck {
                                         press.force(),
                                         first.force(),
                                         multiplier,
-                                        1,
+                                        List.of(),
                                         MethodError.DENT);
                                 worst.keep(
                                         Mode.CRUSHING,
@@ -362,7 +362,7 @@ final class CaseCheck {
                                         first.pressure(press.force()),
                                         crush.value(),
                                         multiplier,
-                                        job.limits().factors().crushing(),
+                                        wanted(Factors.On.CRUSHING),
                                         MethodError.DENT);
                             });
         }

@@ -22,6 +22,12 @@ public record Limits(
         PlyCriterion criterion) {
 
     /**
+     * A lasting dent this deep counts as crushed for good [m]: filler no longer hides it [common
+     * practice, no source].
+     */
+    public static final double CRUSHED = 0.5e-3;
+
+    /**
      * What is wanted where the file says nothing: 40 N/mm, a hundredth of the span, 0.1 mm [common
      * practice, no source].
      */

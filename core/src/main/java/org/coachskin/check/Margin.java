@@ -1,5 +1,7 @@
 package org.coachskin.check;
 
+import java.util.List;
+import org.coachskin.failure.Factor;
 import org.coachskin.failure.Mode;
 
 /**
@@ -13,7 +15,8 @@ import org.coachskin.failure.Mode;
  * @param allowable what is reached when the mode happens, in the same unit
  * @param multiplier factor by which the load may grow until the mode happens; standing load not
  *     multiplied [-]
- * @param factor the multiplier that is wanted: the factor of safety, loads that stay included [-]
+ * @param factors the factors of safety that are wanted, multiplied; one for a load that stays
+ *     included; empty where the limit itself is cautious
  * @param methodError error of the theory in the figure, relative [-]
  * @param remark what has to be said beside the figure, outside a method's range for example; may be
  *     empty
@@ -26,13 +29,27 @@ public record Margin(
         double applied,
         double allowable,
         double multiplier,
-        double factor,
+        List<Factor> factors,
         double methodError,
         String remark) {
 
+    /** Copies the factors. */
+    public Margin {
+        factors = List.copyOf(factors);
+    }
+
+    /** Returns the multiplier that is wanted: all factors of safety, multiplied [-]. */
+    public double factor() {
+        double product = 1;
+        for (Factor factor : factors) {
+            product *= factor.value();
+        }
+        return product;
+    }
+
     /** Returns multiplier over factor: below 1 it does not hold. */
     public double reserve() {
-        return multiplier / factor;
+        return multiplier / factor();
     }
 
     /** Returns whether the mode holds. */

@@ -170,7 +170,7 @@ public final class PanelCheck {
                             k,
                             wanted,
                             k / wanted,
-                            1,
+                            List.of(),
                             MethodError.DEFLECTION,
                             ""));
         }
@@ -187,7 +187,7 @@ public final class PanelCheck {
                             sag,
                             allowed,
                             allowed / sag,
-                            1,
+                            List.of(),
                             MethodError.DEFLECTION,
                             ""));
         }

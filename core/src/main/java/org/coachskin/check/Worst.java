@@ -1,8 +1,10 @@
 package org.coachskin.check;
 
+import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import org.coachskin.failure.Factor;
 import org.coachskin.failure.Mode;
 import org.coachskin.panel.LoadCase;
 
@@ -16,15 +18,15 @@ final class Worst {
     private static final double SAME = 1e-9;
 
     private final LoadCase load;
-    private final double stays;
+    private final List<Factor> stays;
     private final Map<Mode, Margin> worst = new EnumMap<>(Mode.class);
 
     /**
-     * @param stays extra factor on what breaks under this load [-]
+     * @param stays extra factor on what breaks under this load, where it stays
      */
-    Worst(LoadCase load, double stays) {
+    Worst(LoadCase load, List<Factor> stays) {
         this.load = load;
-        this.stays = stays;
+        this.stays = List.copyOf(stays);
     }
 
     /** Returns whether {@code margin} is worse than {@code before}, rounding apart. */
@@ -47,9 +49,9 @@ final class Worst {
             double applied,
             double allowable,
             double multiplier,
-            double factor,
+            List<Factor> factors,
             double methodError) {
-        keep(mode, sign, place, applied, allowable, multiplier, factor, methodError, "");
+        keep(mode, sign, place, applied, allowable, multiplier, factors, methodError, "");
     }
 
     void keep(
@@ -59,10 +61,13 @@ final class Worst {
             double applied,
             double allowable,
             double multiplier,
-            double factor,
+            List<Factor> factors,
             double methodError,
             String remark) {
-        double wanted = mode.question() == Mode.Question.STRONG ? factor * stays : factor;
+        List<Factor> wanted = new ArrayList<>(factors);
+        if (mode.question() == Mode.Question.STRONG) {
+            wanted.addAll(stays);
+        }
         Margin margin =
                 new Margin(
                         mode,

@@ -11,17 +11,23 @@ import org.coachskin.material.Strength;
  * When the foam under a patch starts to crush: a plate on a bonded elastic layer under an even
  * pressure.
  *
- * <p>With the Hankel transform, the pressure on the foam under the middle of a disc of radius a is
+ * <p>With the Hankel transform, the pressure on the foam at r from the middle of a disc of radius a
+ * is
  *
  * <pre>
- *   p(0)/q = integral over k from 0 of  a J1(k a) bed(k) / (D k^4 + bed(k))
+ *   p(r)/q = integral over k from 0 of  a J1(k a) J0(k r) bed(k) / (D k^4 + bed(k))
  * </pre>
  *
  * <p>(Timoshenko and Woinowsky-Krieger, <i>Theory of Plates and Shells</i>, 2nd ed. 1959, section
- * 57, with the bed of {@link FoamBed} in place of springs; from memory). The largest pressure is
- * under the middle or within a few per cent of it. A rectangle is taken as the disc of equal area,
- * an unlike skin by the mean of its bending stiffness over all directions; the other skin is at
- * rest, which is true for patches short against the panel.
+ * 57, with the bed of {@link FoamBed} in place of springs; from memory). The middle is integrated,
+ * other places follow from it by the rings of {@link SkinOnFoam}. Crushing starts where it is
+ * largest: under a small patch in the middle, under one wider than about three lengths of the skin,
+ * (D/bed)^ (1/4) each, in a ring inside its edge, where it is up to a tenth above the middle.
+ *
+ * <p><b>Limits.</b> The pressure of the patch is even: a stiff sharp-edged block presses harder at
+ * its rim. A rectangle is taken as the disc of equal area, an unlike skin by the mean of its
+ * bending stiffness over all directions; the other skin is at rest, which is true for patches short
+ * against the panel.
  */
 public final class FirstCrush {
 
@@ -50,11 +56,13 @@ public final class FirstCrush {
                         foam.foam().crush()));
     }
 
+    /** Largest pressure on the foam over pressure on the patch. */
+    private static double share(FoamBed bed, double d, double radius) {
+        return d == 0 ? 1 : middle(bed, d, radius) * SkinOnFoam.of(bed, d, radius).overMiddle();
+    }
+
     /** Pressure on the foam under the middle over pressure on the patch. */
-    static double share(FoamBed bed, double d, double radius) {
-        if (d == 0) {
-            return 1;
-        }
+    private static double middle(FoamBed bed, double d, double radius) {
         // What the plate carries falls off slowly with k, so integrate what the foam carries.
         // The plate carries waves shorter than this; on thin foam the springs set it.
         double length =
@@ -65,17 +73,14 @@ public final class FirstCrush {
         double sum = 0;
         int steps = (int) Math.ceil((40 / length + 4 / radius) / step);
         for (int i = 0; i < steps; i++) {
-            sum += integrand(bed, d, radius, (i + 0.5) * step) * step;
+            double k = (i + 0.5) * step;
+            double b = bed.stiffness(k);
+            sum += radius * BesselJ.value(1, k * radius) * b / (d * k * k * k * k + b) * step;
         }
         return sum;
     }
 
-    private static double integrand(FoamBed bed, double d, double radius, double k) {
-        double b = bed.stiffness(k);
-        return radius * BesselJ.value(1, k * radius) * b / (d * k * k * k * k + b);
-    }
-
-    /** Returns the pressure on the foam under the middle of the patch [Pa]. */
+    /** Returns the largest pressure on the foam [Pa]. */
     public double pressure(double force) {
         return share * force / area;
     }

@@ -67,6 +67,11 @@ final class FoamBed {
         return Math.sqrt(e * g);
     }
 
+    /** Length over which a push on the foam by itself dies out beside it, to 1/e [m]. */
+    double reach() {
+        return 2 * thickness / Math.PI * Math.sqrt(g / e);
+    }
+
     /** Stiffness as springs, to a uniform push [Pa/m]. */
     double springs() {
         return e / thickness;

@@ -15,7 +15,7 @@ import org.coachskin.Standing;
  * A table of the library: CSV with a unit in the heading of each column of numbers; read into SI
  * once.
  */
-final class Table {
+public final class Table {
 
     private final String name;
     private final String[] columns;
@@ -50,7 +50,8 @@ final class Table {
         };
     }
 
-    static Table read(String name) {
+    /** Reads a table that is known to be there, beside this class or by its path. */
+    public static Table read(String name) {
         InputStream in = Table.class.getResourceAsStream(name);
         if (in == null) {
             throw new IllegalStateException("no table " + name);
@@ -71,7 +72,8 @@ final class Table {
         }
     }
 
-    int size() {
+    /** Returns the number of rows. */
+    public int size() {
         return rows.size();
     }
 
@@ -84,16 +86,19 @@ final class Table {
         throw new IllegalStateException(name + " has no column " + column);
     }
 
-    String text(int row, String column) {
+    /** Returns a cell as it stands. */
+    public String text(int row, String column) {
         return rows.get(row)[column(column)];
     }
 
-    double number(int row, String column) {
+    /** Returns a cell in SI. */
+    public double number(int row, String column) {
         int i = column(column);
         return Double.parseDouble(rows.get(row)[i]) * factors[i] + offsets[i];
     }
 
-    Source source(int row) {
+    /** Returns where a row comes from, by its columns work, place and standing. */
+    public Source source(int row) {
         Standing standing =
                 switch (text(row, "standing")) {
                     case "published" -> Standing.PUBLISHED;

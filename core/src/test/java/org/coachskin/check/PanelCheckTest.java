@@ -205,13 +205,20 @@ class PanelCheckTest {
     @Test
     void ofTwoPlacesThatAreEachOthersImageTheFirstIsNamed() {
         LoadCase load = EverydayLoads.named("thumb").orElseThrow().at(0.3, 0.3);
-        Worst worst = new Worst(load, 1);
+        Worst worst = new Worst(load, List.of());
         for (double reserve : new double[] {2, 2 * (1 - 1e-13), 2 * (1 - 1e-12)}) {
             worst.keep(
-                    Mode.CORE_SHEAR, 1, new Place("at " + reserve, 0, 0, 0), 1, 1, reserve, 1, 0);
+                    Mode.CORE_SHEAR,
+                    1,
+                    new Place("at " + reserve, 0, 0, 0),
+                    1,
+                    1,
+                    reserve,
+                    List.of(),
+                    0);
         }
         assertEquals("at 2.0", worst.margins().get(0).place().words());
-        worst.keep(Mode.CORE_SHEAR, 1, new Place("worse", 0, 0, 0), 1, 1, 1.99, 1, 0);
+        worst.keep(Mode.CORE_SHEAR, 1, new Place("worse", 0, 0, 0), 1, 1, 1.99, List.of(), 0);
         assertEquals("worse", worst.margins().get(0).place().words());
     }
 

@@ -159,7 +159,7 @@ class FailureTest {
         Patch thumb = new Patch.Disc(0.02);
         double start = FirstCrush.of(lid, thumb).orElseThrow().force();
         LastingDent dent = LastingDent.of(lid, thumb).orElseThrow();
-        assertEquals(0, dent.depth(start));
+        assertEquals(0, dent.depth(start), 1e-15);
         double before = 0;
         for (double force = start; force < 5 * start; force += start / 4) {
             double depth = dent.depth(force);

@@ -1,9 +1,11 @@
 package org.coachskin.cli.file;
 
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
-import org.coachskin.Source;
 import org.coachskin.check.Limits;
+import org.coachskin.failure.Factor;
 import org.coachskin.failure.Factors;
 import org.coachskin.failure.PlyCriterion;
 import org.coachskin.material.MaterialLibrary;
@@ -24,8 +26,21 @@ final class LimitSection {
                     "factors",
                     "criterion");
 
-    static final List<String> FACTORS =
-            List.of("laminate", "core shear", "wrinkling", "crushing", "bond", "stays");
+    /** Keys of the file, and what each gives the factor for. */
+    private static final Map<String, List<Factors.On>> GIVEN = given();
+
+    static final List<String> FACTORS = List.copyOf(GIVEN.keySet());
+
+    private static Map<String, List<Factors.On>> given() {
+        Map<String, List<Factors.On>> given = new LinkedHashMap<>();
+        given.put("laminate", List.of(Factors.On.LAMINATE_MEAN, Factors.On.LAMINATE_MINIMUM));
+        given.put("core shear", List.of(Factors.On.CORE_SHEAR, Factors.On.CORE_SHEAR_PEOPLE));
+        given.put("wrinkling", List.of(Factors.On.WRINKLING));
+        given.put("crushing", List.of(Factors.On.CRUSHING));
+        given.put("bond", List.of(Factors.On.BOND));
+        given.put("stays", List.of(Factors.On.STAYS));
+        return given;
+    }
 
     private final Section root;
     private final List<PanelFile.Assumption> assumptions;
@@ -42,7 +57,9 @@ final class LimitSection {
             assumptions.add(
                     new PanelFile.Assumption(
                             "limits",
-                            "felt stiffness at least 40 N/mm, safety factors of the table"));
+                            "felt stiffness at least "
+                                    + Math.round(standard.feltStiffness() / 1000)
+                                    + " N/mm, safety factors of the table"));
             return new Limits(
                     standard.feltStiffness(),
                     standard.spanShare(),
@@ -115,31 +132,19 @@ final class LimitSection {
 
     private static Factors factors(Section keys) {
         Optional<Section> section = keys.map("factors").map(part -> part.allowing(FACTORS));
-        Factors s = Factors.STANDARD;
+        Factors factors = Factors.STANDARD;
         if (section.isEmpty()) {
-            return s;
+            return factors;
         }
         Numbers n = new Numbers(section.get());
-        boolean skins = section.get().has("laminate");
-        boolean core = section.get().has("core shear");
-        double laminate = factor(n, "laminate", s.skinOnMean());
-        double shear = factor(n, "core shear", s.coreShear());
-        Factors given =
-                new Factors(
-                        laminate,
-                        skins ? laminate : s.skinOnMinimum(),
-                        shear,
-                        core ? shear : s.coreShearPeople(),
-                        factor(n, "wrinkling", s.wrinkling()),
-                        factor(n, "crushing", s.crushing()),
-                        factor(n, "bond", s.bond()),
-                        factor(n, "stays", s.stays()),
-                        Source.YOURS);
-        return n.complete() ? given : s;
-    }
-
-    /** A factor of safety: a plain number, as it divides a strength. */
-    private static double factor(Numbers n, String key, double otherwise) {
-        return n.or(key, Dimension.RATIO, 1, 20, otherwise);
+        for (Map.Entry<String, List<Factors.On>> entry : GIVEN.entrySet()) {
+            if (section.get().has(entry.getKey())) {
+                double value = n.need(entry.getKey(), Dimension.RATIO, Factor.LEAST, Factor.MOST);
+                for (Factors.On on : entry.getValue()) {
+                    factors = Double.isNaN(value) ? factors : factors.with(on, value);
+                }
+            }
+        }
+        return factors;
     }
 }

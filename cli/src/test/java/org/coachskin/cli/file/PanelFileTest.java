@@ -9,7 +9,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import org.coachskin.Source;
 import org.coachskin.check.Job;
+import org.coachskin.failure.Factors;
 import org.coachskin.laminate.Patch;
 import org.coachskin.laminate.Schedule;
 import org.coachskin.material.Foam;
@@ -236,9 +238,12 @@ class PanelFileTest {
         assertEquals(200 * 4.4482216152605 / 0.0254, job.limits().feltStiffness(), 1e-6);
         assertEquals(1.0 / 150, job.limits().spanShare(), ROUNDING);
         assertTrue(job.limits().marksAllowed());
-        assertEquals(2.8, job.limits().factors().skinOnMinimum());
-        assertEquals(2.0, job.limits().factors().wrinkling());
-        assertEquals(2.5, job.limits().factors().coreShear());
+        Factors factors = job.limits().factors();
+        assertEquals(2.8, factors.on(Factors.On.LAMINATE_MINIMUM).value());
+        assertEquals(2.0, factors.on(Factors.On.WRINKLING).value());
+        assertEquals(Source.YOURS, factors.on(Factors.On.WRINKLING).source());
+        // What is not given stays as the table has it, source and all.
+        assertEquals(Factors.STANDARD.on(Factors.On.CORE_SHEAR), factors.on(Factors.On.CORE_SHEAR));
         assertFalse(read(LID).asDrawn().limits().marksAllowed());
     }
 }
