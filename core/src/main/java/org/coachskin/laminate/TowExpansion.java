@@ -10,10 +10,10 @@ import org.coachskin.material.Resin;
  * stiffness; Hill's relations (1964) leave one free number in that stiffness, the plane-strain bulk
  * modulus, which is taken from the assemblage of composite cylinders (Hashin and Rosen 1964; Rosen
  * and Hashin, International Journal of Engineering Science 8, 1970, 157-173; all from memory). The
- * fibre may be transversely isotropic, the resin is isotropic. Cylinders are the softest
- * packing across the tow, so its expansion there is the largest that theory allows; it is 5 to 17 %
- * below Schapery's bound at volume shares of 0.2 to 0.7. Chamis' E2 and G23 of the same
- * tow belong to a square array and hold no bulk modulus that Levin's relation could take.
+ * fibre may be transversely isotropic, the resin is isotropic. Cylinders are the softest packing
+ * across the tow, so its expansion there is the largest that theory allows; it is 5 to 17 % below
+ * Schapery's bound at volume shares of 0.2 to 0.7. Chamis' E2 and G23 of the same tow belong to a
+ * square array and hold no bulk modulus that Levin's relation could take.
  *
  * @param along [1/K]
  * @param across [1/K]
