@@ -9,6 +9,7 @@ import org.coachskin.analysis.Analysis;
 import org.coachskin.analysis.Response;
 import org.coachskin.failure.Mode;
 import org.coachskin.laminate.PrimaryInput;
+import org.coachskin.panel.EverydayLoads;
 import org.coachskin.panel.Load;
 import org.coachskin.panel.LoadCase;
 import org.coachskin.panel.Panel;
@@ -27,10 +28,6 @@ import org.coachskin.series.SeriesAnalysis;
  * BARELY.
  */
 public final class PanelCheck {
-
-    private static final double AIR = 1.225;
-
-    private static final double GRAVITY = 9.81;
 
     private final Analysis analysis = new SeriesAnalysis();
 
@@ -89,7 +86,7 @@ public final class PanelCheck {
                 movements,
                 felt,
                 analysis.frequency(job.panel()),
-                liftOffSpeed(job.panel()),
+                EverydayLoads.liftOffSpeed(job.panel().laminate().mass()),
                 Cautions.of(job, movements),
                 cases.get(0).response().method());
     }
@@ -145,13 +142,6 @@ public final class PanelCheck {
             }
         }
         return answer;
-    }
-
-    /**
-     * Returns the road speed at which a suction of once the dynamic pressure lifts the panel [m/s].
-     */
-    private static double liftOffSpeed(Panel panel) {
-        return Math.sqrt(2 * panel.laminate().mass() * GRAVITY / AIR);
     }
 
     private static Optional<Margin> stiffness(Job job, CaseCheck check) {

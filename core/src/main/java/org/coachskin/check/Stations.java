@@ -42,6 +42,13 @@ final class Stations {
                         Math.abs(press.x() - a / 2) < 1e-9 && Math.abs(press.y() - b / 2) < 1e-9;
                 addPatch(stations, panel, load.name(), press, middle);
                 alone = alone && middle;
+            } else if (part instanceof Load.StripPressure strip) {
+                alone = false;
+                stations.add(
+                        new Station(
+                                "in the strip behind the front edge",
+                                a / 2,
+                                (strip.from() + strip.to()) / 2));
             }
         }
         stations.add(new Station("in the middle", a / 2, b / 2));

@@ -36,6 +36,11 @@ class KawTowTest extends MaterialTable {
                 halpin);
         put("alpha1", ply.alpha1() / 1e-6);
         put("alpha2", ply.alpha2() / 1e-6);
+        double along = (0.7 * 85 * 5 + 0.3 * 3.4 * 63) / (0.7 * 85 + 0.3 * 3.4);
+        String schapery =
+                "Schapery's formulas of 1968, the one across a bound from above; ours is exact for composite cylinders.";
+        differs("alpha1", along, schapery);
+        differs("alpha2", 1.2 * 5 * 0.7 + 1.3 * 63 * 0.3 - along * 0.23, schapery);
     }
 
     private static double halpin(double fibre, double resin, double xi) {
@@ -46,5 +51,10 @@ class KawTowTest extends MaterialTable {
     @Override
     String title() {
         return "A straight tow of glass and epoxy, volume share 0.70: mixtures and expansion";
+    }
+
+    @Override
+    String remark() {
+        return "Against Schapery's formulas ours is 2 % more along the tow and 17 % less across it";
     }
 }
