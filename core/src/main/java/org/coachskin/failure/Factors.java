@@ -4,8 +4,8 @@ import java.util.EnumMap;
 import java.util.Map;
 import java.util.Objects;
 import org.coachskin.Source;
-import org.coachskin.material.Strength;
 import org.coachskin.Table;
+import org.coachskin.material.Strength;
 
 /**
  * Factors of safety: how many times the load must fit before a mode happens. Those used where the

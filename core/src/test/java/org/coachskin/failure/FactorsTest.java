@@ -7,9 +7,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Map;
 import org.coachskin.Source;
+import org.coachskin.Table;
 import org.coachskin.TestStacks;
 import org.coachskin.material.Strength;
-import org.coachskin.Table;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
