@@ -180,7 +180,14 @@ enum Figures {
         double value = metric() ? pascals / 1e6 : pascals / (POUND_FORCE / (INCH * INCH));
         return metric() && Math.abs(value) >= 1000
                 ? significant(value / 1000, 3, 2) + " GPa"
-                : significant(value, 3, metric() ? 4 : 3) + (metric() ? " MPa" : " psi");
+                : significant(value, 3, 3) + (metric() ? " MPa" : " psi");
+    }
+
+    /** A stress that is set against another, with three digits however small it is. */
+    String fineStress(double pascals) {
+        return metric() && Math.abs(pascals) < 1e5
+                ? significant(pascals / 1e6, 3, 4) + " MPa"
+                : stress(pascals);
     }
 
     /** A stress or a modulus without zeros at its end, as a table of materials gives it. */
