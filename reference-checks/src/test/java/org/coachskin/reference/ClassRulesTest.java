@@ -7,16 +7,16 @@ class ClassRulesTest extends FailureTable {
     ClassRulesTest() {
         super("class-rules");
         Factors ours = Factors.STANDARD;
-        double mean = 1 / ours.skinOnMean();
-        double foam = 1 / ours.coreShear();
-        put("skin on a minimum: small craft", 1 / ours.skinOnMinimum());
+        double mean = 1 / ours.on(Factors.On.LAMINATE_MEAN).value();
+        double foam = 1 / ours.on(Factors.On.CORE_SHEAR).value();
+        put("skin on a minimum: small craft", 1 / ours.on(Factors.On.LAMINATE_MINIMUM).value());
         put("skin on a mean: yacht shell and deck", mean);
         put("skin on a mean: yacht bulkhead", mean);
         put("skin on a mean: woven roving by hand", mean);
         put("skin on a mean: the same when slamming", mean);
         put("skin on a mean: local; at least", mean);
         put("skin on a mean: local; at most", mean);
-        put("skin on a mean: a load that stays", mean / ours.stays());
+        put("skin on a mean: a load that stays", mean / ours.on(Factors.On.STAYS).value());
         put("foam shear: yachts", foam);
         put("foam shear: small craft", foam);
         put("foam shear: special craft", foam);
