@@ -58,7 +58,7 @@ final class CaseCheck {
         for (Load part : load.loads()) {
             if (part instanceof Load.Press press) {
                 presses.add(press);
-                local.add(LocalEffect.of(stack.laminate, press.patch(), press.force()));
+                local.add(Patches.local(job.panel(), press));
             }
         }
         for (Load part : load.standing()) {
@@ -66,7 +66,7 @@ final class CaseCheck {
                 heat.add(ThermalState.of(stack.laminate, hot.inside(), hot.outside()));
             }
         }
-        patchError = MethodError.beside(stack.layered, presses);
+        patchError = MethodError.beside(job.panel(), presses);
         worst = new Worst(load, load.stays() ? job.limits().factors().stays() : 1);
     }
 
@@ -89,6 +89,11 @@ final class CaseCheck {
      */
     double sinking() {
         return local.isEmpty() ? 0 : local.get(0).sinking();
+    }
+
+    /** Error of the theory in how far the outside surface goes in under the first press [-]. */
+    double deflectionError() {
+        return patchError.deflection();
     }
 
     List<Margin> margins() {

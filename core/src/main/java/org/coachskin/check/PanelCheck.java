@@ -149,7 +149,7 @@ public final class PanelCheck {
                             wanted,
                             k / wanted,
                             1,
-                            MethodError.DEFLECTION,
+                            check.deflectionError(),
                             ""));
         }
         if (load.kind() == LoadCase.Kind.SPREAD) {
@@ -166,7 +166,7 @@ public final class PanelCheck {
                             allowed,
                             allowed / sag,
                             1,
-                            MethodError.DEFLECTION,
+                            check.deflectionError(),
                             ""));
         }
         return Optional.empty();
