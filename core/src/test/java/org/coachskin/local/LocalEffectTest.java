@@ -91,4 +91,17 @@ class LocalEffectTest {
         double strain = flat.at(0, 0).strain(top).x();
         assertEquals(strain, crowned.at(0, 0).strain(top).x(), 1e-3 * Math.abs(strain));
     }
+
+    /** Half the thickness less the height of the foam is not nought here but 2e-18 m. */
+    @Test
+    void aSkinThatIsNotThereHasNoThickness() {
+        List<Layer> layers = new ArrayList<>();
+        layers.add(new Layer.Laid(TestStacks.ply(), 0));
+        layers.add(new Layer.Core(TestStacks.foam(12e6, 4.2e6, 0.43), 0.025));
+        Patch patch = new Patch.Rectangle(0.03, 0.03);
+        double dent = LocalEffect.of(new Laminate(layers), patch, FORCE).dent();
+        layers.set(1, new Layer.Core(TestStacks.foam(12e6, 4.2e6, 0.43), 0.02501));
+        double other = LocalEffect.of(new Laminate(layers), patch, FORCE).dent();
+        assertEquals(other, dent, 1e-2 * Math.abs(other));
+    }
 }
