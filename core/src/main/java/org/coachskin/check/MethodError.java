@@ -48,6 +48,9 @@ record MethodError(double deflection, double skinStress, double coreShear, Strin
 
     private static final MethodError CROWNED = new MethodError(0.02, 0.05, 0.06, "");
 
+    /** A small patch right on foam. */
+    private static final MethodError ON_FOAM = new MethodError(0.01, 0.05, 0.17, "");
+
     /** Radius below which a crown counts as tight [m]. */
     private static final double TIGHT = 2.4;
 
@@ -77,7 +80,10 @@ record MethodError(double deflection, double skinStress, double coreShear, Strin
     }
 
     private static MethodError bySize(Laminate laminate, List<Load.Press> presses) {
-        if (laminate.hasNoOutsideSkin() || laminate.hasNoInsideSkin()) {
+        if (laminate.hasNoOutsideSkin()) {
+            return ON_FOAM;
+        }
+        if (laminate.hasNoInsideSkin()) {
             return AWAY;
         }
         LayeredStiffness stack = LayeredStiffness.of(laminate);

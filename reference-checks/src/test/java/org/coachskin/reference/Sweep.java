@@ -72,11 +72,9 @@ final class Sweep {
         for (double foam : new double[] {0.012, 0.025}) {
             for (int plies = 1; plies <= 2; plies++) {
                 middle(cases, Shape.square(plies, foam, 0, 64, 0.3));
+                middle(cases, Shape.square(0, foam, plies, 64, 0.3));
             }
         }
-        middle(cases, Shape.square(0, 0.012, 1, 64, 0.3));
-        middle(cases, Shape.square(0, 0.012, 2, 64, 0.3));
-        middle(cases, Shape.square(0, 0.025, 2, 64, 0.3));
         middle(cases, Shape.square(2, 0.025, 0, 32, 0.3));
         for (int bare = 2; bare <= 8; bare *= 2) {
             middle(cases, Shape.square(bare, 0, 0, 64, 0.3));
