@@ -52,7 +52,17 @@ final class PressedSolid {
     }
 
     /** One wave where it is looked at: w outside and inside, sx sy txy, txz tyz by height. */
-    private record Sample(double[] w, double[][] skin, double[][] foam) {
+    private static final class Sample {
+        final double[] w;
+        final double[][] skin;
+        final double[][] foam;
+
+        Sample(double[] w, double[][] skin, double[][] foam) {
+            this.w = w;
+            this.skin = skin;
+            this.foam = foam;
+        }
+
         Sample turned() {
             double[][] s = new double[skin.length][];
             for (int i = 0; i < s.length; i++) {

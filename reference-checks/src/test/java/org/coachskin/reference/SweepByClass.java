@@ -62,27 +62,39 @@ final class SweepByClass {
 
     /** A figure of which the error is listed [-]; not a number where it says nothing. */
     enum Figure {
-        DEFLECTION("deflection, mean of both surfaces", r -> error(r, SweepFigures::deflection)),
-        SURFACE("movement of the outside surface", r -> error(r, SweepFigures::surface)),
-        OUTER_MIDDLE("stress outside, under the middle", r -> error(r, SweepFigures::outerMiddle)),
-        INNER_MIDDLE("stress inside, under the middle", r -> error(r, SweepFigures::innerMiddle)),
-        OUTER("stress outside, largest", r -> error(r, SweepFigures::outer)),
-        INNER("stress inside, largest", r -> error(r, SweepFigures::inner)),
-        SHEARED("shear in the plane of a ply, where over 0.4 of it", SweepByClass::sheared),
-        FOAM("shear of the foam, largest", r -> error(r, SweepFigures::foam)),
-        DENT("dent", SweepByClass::dent);
+        DEFLECTION("deflection, mean of both surfaces"),
+        SURFACE("movement of the outside surface"),
+        OUTER_MIDDLE("stress outside, under the middle"),
+        INNER_MIDDLE("stress inside, under the middle"),
+        OUTER("stress outside, largest"),
+        INNER("stress inside, largest"),
+        SHEARED("shear in the plane of a ply, where over 0.4 of it"),
+        FOAM("shear of the foam, largest"),
+        DENT("dent");
 
         final String words;
-        final ToDoubleFunction<Sweep.Row> error;
 
-        Figure(String words, ToDoubleFunction<Sweep.Row> error) {
+        Figure(String words) {
             this.words = words;
-            this.error = error;
+        }
+
+        double error(Sweep.Row row) {
+            return switch (this) {
+                case DEFLECTION -> relative(row, SweepFigures::deflection);
+                case SURFACE -> relative(row, SweepFigures::surface);
+                case OUTER_MIDDLE -> relative(row, SweepFigures::outerMiddle);
+                case INNER_MIDDLE -> relative(row, SweepFigures::innerMiddle);
+                case OUTER -> relative(row, SweepFigures::outer);
+                case INNER -> relative(row, SweepFigures::inner);
+                case SHEARED -> sheared(row);
+                case FOAM -> relative(row, SweepFigures::foam);
+                case DENT -> dent(row);
+            };
         }
     }
 
     /** Ours against exact, relative to exact. */
-    private static double error(Sweep.Row row, ToDoubleFunction<SweepFigures> figure) {
+    private static double relative(Sweep.Row row, ToDoubleFunction<SweepFigures> figure) {
         double exact = figure.applyAsDouble(row.exact());
         double ours = figure.applyAsDouble(row.ours());
         return exact == 0 ? Double.NaN : (ours - exact) / Math.abs(exact);
@@ -92,7 +104,7 @@ final class SweepByClass {
         double direct = Math.max(row.exact().outer(), row.exact().inner());
         return row.exact().sheared() < SHEAR_COUNTS * direct
                 ? Double.NaN
-                : error(row, SweepFigures::sheared);
+                : relative(row, SweepFigures::sheared);
     }
 
     /** With a skin off or a crown the foam thins by its stretch too: set against the movement. */
@@ -102,7 +114,7 @@ final class SweepByClass {
             return Double.NaN;
         }
         if (s.inside() > 0 && s.outside() > 0 && s.radiusY() == 0) {
-            return error(row, SweepFigures::dent);
+            return relative(row, SweepFigures::dent);
         }
         return (row.ours().dent() - row.exact().dent()) / row.exact().surface();
     }
@@ -158,17 +170,14 @@ final class SweepByClass {
 
     private static void line(
             StringBuilder text, PanelClass name, Figure figure, List<Sweep.Row> own) {
-        List<Sweep.Row> counted =
-                own.stream().filter(r -> !Double.isNaN(figure.error.applyAsDouble(r))).toList();
+        List<Sweep.Row> counted = own.stream().filter(r -> !Double.isNaN(figure.error(r))).toList();
         if (counted.isEmpty()) {
             return;
         }
-        var errors = counted.stream().mapToDouble(figure.error).summaryStatistics();
+        var errors = counted.stream().mapToDouble(figure::error).summaryStatistics();
         Sweep.Row worst =
                 counted.stream()
-                        .max(
-                                Comparator.comparingDouble(
-                                        r -> Math.abs(figure.error.applyAsDouble(r))))
+                        .max(Comparator.comparingDouble(r -> Math.abs(figure.error(r))))
                         .orElseThrow();
         text.append(
                 String.format(
