@@ -53,7 +53,7 @@ final class CaseCheck {
         for (Load part : load.loads()) {
             if (part instanceof Load.Press press) {
                 presses.add(press);
-                local.add(LocalEffect.of(stack.laminate, press.patch(), press.force()));
+                local.add(Patches.local(job.panel(), press));
             }
         }
         for (Load part : load.standing()) {
@@ -61,7 +61,7 @@ final class CaseCheck {
                 heat.add(ThermalState.of(stack.laminate, hot.inside(), hot.outside()));
             }
         }
-        patchError = MethodError.beside(stack.layered, presses);
+        patchError = MethodError.beside(job.panel(), presses);
         Factors factors = job.limits().factors();
         worst = new Worst(load, load.stays() ? List.of(factors.on(Factors.On.STAYS)) : List.of());
     }
@@ -85,6 +85,11 @@ final class CaseCheck {
      */
     double sinking() {
         return local.isEmpty() ? 0 : local.get(0).sinking();
+    }
+
+    /** Error of the theory in how far the outside surface goes in under the first press [-]. */
+    double deflectionError() {
+        return patchError.deflection();
     }
 
     List<Margin> margins() {

@@ -161,7 +161,7 @@ public final class PanelCheck {
                             wanted,
                             k / wanted,
                             List.of(),
-                            MethodError.DEFLECTION,
+                            check.deflectionError(),
                             ""));
         }
         if (load.kind() == LoadCase.Kind.SPREAD) {
@@ -178,7 +178,7 @@ public final class PanelCheck {
                             allowed,
                             allowed / sag,
                             List.of(),
-                            MethodError.DEFLECTION,
+                            check.deflectionError(),
                             ""));
         }
         return Optional.empty();

@@ -1,8 +1,11 @@
 package org.coachskin.check;
 
 import org.coachskin.laminate.Patch;
+import org.coachskin.local.LocalEffect;
+import org.coachskin.panel.Load;
+import org.coachskin.panel.Panel;
 
-/** A patch as the solvers take it: a disc is the square of equal area. */
+/** A patch as the solvers take it: a disc is the square of equal area; where it stands. */
 final class Patches {
 
     private Patches() {}
@@ -13,5 +16,18 @@ final class Patches {
 
     static double halfY(Patch patch) {
         return patch instanceof Patch.Disc ? Math.sqrt(patch.area()) / 2 : patch.halfY();
+    }
+
+    /** What a patch does beyond the layered theory where it presses. */
+    static LocalEffect local(Panel panel, Load.Press press) {
+        LocalEffect.Site site =
+                new LocalEffect.Site(
+                        press.x(),
+                        panel.width() - press.x(),
+                        press.y(),
+                        panel.length() - press.y(),
+                        panel.crown().across(),
+                        panel.crown().along());
+        return LocalEffect.of(panel.laminate(), press.patch(), press.force(), site);
     }
 }

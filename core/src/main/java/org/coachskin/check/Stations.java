@@ -2,6 +2,8 @@ package org.coachskin.check;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.coachskin.laminate.Laminate;
+import org.coachskin.laminate.Layer;
 import org.coachskin.panel.Load;
 import org.coachskin.panel.LoadCase;
 import org.coachskin.panel.Panel;
@@ -14,11 +16,26 @@ final class Stations {
 
     private static final int GRID = 3;
 
-    /** Places under a patch, as a share of its half side. */
-    private static final double[] UNDER = {0.6, 0.8};
+    /** Places under a patch, in bending lengths of the outside skin from its edge. */
+    private static final double[] UNDER = {1, 1.5};
 
-    /** Places beside a patch, in panel thicknesses from its edge. */
-    private static final double[] BESIDE = {0.125, 1};
+    /** Bending length of a skin on foam over its thickness and the root of their moduli. */
+    private static final double LENGTH = 0.7;
+
+    /** Where there is no skin to bend on foam, as a share of the half side. */
+    private static final double SHARE = 0.3;
+
+    /** The place by a corner of a patch, where a skin is sheared most, as a share of it. */
+    private static final double CORNER = 0.9;
+
+    /** Where foam beside a patch is sheared most, in bending lengths from the edge. */
+    private static final double SHEARED = 0.5;
+
+    /** And where both skins are bent the other way, in panel thicknesses. */
+    private static final double BESIDE = 1;
+
+    /** A crown bends its inside skin most this far out. */
+    private static final double RING = 2;
 
     private Stations() {}
 
@@ -87,19 +104,61 @@ final class Stations {
         stations.add(new Station("under the " + name, x, y));
         for (int side = symmetric ? 1 : -1; side <= 1; side += 2) {
             // Skin stress peaks within the patch, foam shear just outside it.
-            for (double share : UNDER) {
-                stations.add(new Station("under the " + name, x + side * share * hx, y));
-                stations.add(new Station("under the " + name, x, y + side * share * hy));
+            for (double lengths : UNDER) {
+                double inX = hx - lengths * bendingLength(panel, hx);
+                double inY = hy - lengths * bendingLength(panel, hy);
+                if (inX > 0) {
+                    stations.add(new Station("under the " + name, x + side * inX, y));
+                }
+                if (inY > 0) {
+                    stations.add(new Station("under the " + name, x, y + side * inY));
+                }
             }
             stations.add(new Station("at the edge of the " + name, x + side * hx, y));
             stations.add(new Station("at the edge of the " + name, x, y + side * hy));
-            for (double share : BESIDE) {
-                String words = (share < 0.5 ? "at the edge of the " : "beside the ") + name;
-                double off = share * thickness;
-                addInside(stations, panel, new Station(words, x + side * (hx + off), y));
-                addInside(stations, panel, new Station(words, x, y + side * (hy + off)));
+            String edge = "at the edge of the " + name;
+            double outX = hx + SHEARED * bendingLength(panel, hx);
+            double outY = hy + SHEARED * bendingLength(panel, hy);
+            addInside(stations, panel, new Station(edge, x + side * outX, y));
+            addInside(stations, panel, new Station(edge, x, y + side * outY));
+            String beside = "beside the " + name;
+            double away = BESIDE * thickness;
+            addInside(stations, panel, new Station(beside, x + side * (hx + away), y));
+            addInside(stations, panel, new Station(beside, x, y + side * (hy + away)));
+            if (!panel.crown().isFlat()) {
+                double ring = RING * thickness;
+                addInside(stations, panel, new Station(beside, x + side * (hx + ring), y));
+                addInside(stations, panel, new Station(beside, x, y + side * (hy + ring)));
+            }
+            for (int other = symmetric ? 1 : -1; other <= 1; other += 2) {
+                stations.add(
+                        new Station(
+                                "at the corner of the " + name,
+                                x + side * CORNER * hx,
+                                y + other * CORNER * hy));
             }
         }
+    }
+
+    /**
+     * How far inside the edge of a patch the outside skin is bent most: t (E skin / E foam)^(1/3),
+     * as for a plate on a half-space.
+     */
+    private static double bendingLength(Panel panel, double half) {
+        Laminate laminate = panel.laminate();
+        int core = laminate.outermostCore();
+        List<Layer> layers = laminate.layers();
+        if (laminate.isBare() || laminate.hasNoOutsideSkin()) {
+            return SHARE * half;
+        }
+        double t = 0;
+        double stretch = 0;
+        for (Layer layer : layers.subList(core + 1, layers.size())) {
+            t += layer.thickness();
+            stretch += layer.thickness() * layer.stiffness().m11();
+        }
+        double foam = ((Layer.Core) layers.get(core)).foam().eThrough();
+        return LENGTH * t * StrictMath.cbrt(stretch / t / foam);
     }
 
     private static void addInside(List<Station> stations, Panel panel, Station station) {
