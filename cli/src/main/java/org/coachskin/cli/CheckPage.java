@@ -210,7 +210,10 @@ final class CheckPage {
                         : verdict.holds()
                                 ? "What would make it a clear yes (one change at a time)"
                                 : "What would cure it (one change at a time, lightest first)");
-        boolean stiffness = verdict.felt().isPresent() && verdict.strong() == Answer.YES;
+        // What is wanting is what the table shows.
+        boolean stiffness =
+                verdict.felt().isPresent()
+                        && (verdict.strong() == Answer.YES || verdict.stiff() != Answer.YES);
         Page.Table table =
                 new Page.Table("lrrl")
                         .row(

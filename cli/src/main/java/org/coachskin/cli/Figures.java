@@ -45,14 +45,6 @@ enum Figures {
         return metric() ? decimals(1000 * metres, 2) + " mm" : decimals(metres / INCH, 4) + " in";
     }
 
-    /** Several sizes with one unit. */
-    String list(List<Double> metres) {
-        List<String> sizes = metres.stream().map(this::size).toList();
-        String joined = String.join(", ", sizes);
-        String unit = metric() ? " mm" : " in";
-        return joined.replace(unit + ",", ",");
-    }
-
     /** Two sizes with one unit. */
     String sizes(double first, double second) {
         return metric()
@@ -157,6 +149,25 @@ enum Figures {
                 : decimals(kilogramsPerSquareMetre / OUNCE * YARD * YARD, 1) + " oz/yd^2";
     }
 
+    /**
+     * Mass of dry cloth per square yard or, as mat is sold, per square foot, whatever the system.
+     */
+    static String ounces(double kilogramsPerSquareMetre, boolean mat) {
+        double side = mat ? FOOT : YARD;
+        return decimals(kilogramsPerSquareMetre / OUNCE * side * side, mat ? 2 : 1)
+                + (mat ? " oz/ft^2" : " oz/yd^2");
+    }
+
+    /** Widths of cloth with one unit, in whole inches or centimetres. */
+    String widths(List<Double> metres) {
+        return String.join(
+                        ", ",
+                        metres.stream()
+                                .map(width -> decimals(width / (metric() ? 0.01 : INCH), 0))
+                                .toList())
+                + (metric() ? " cm" : " in");
+    }
+
     String density(double kilogramsPerCubicMetre) {
         return metric()
                 ? decimals(kilogramsPerCubicMetre, 0) + " kg/m^3"
@@ -170,6 +181,25 @@ enum Figures {
         return metric() && Math.abs(value) >= 1000
                 ? significant(value / 1000, 3, 2) + " GPa"
                 : significant(value, 3, 3) + (metric() ? " MPa" : " psi");
+    }
+
+    /** A stress that is set against another, with three digits however small it is. */
+    String fineStress(double pascals) {
+        return metric() && Math.abs(pascals) < 1e5
+                ? significant(pascals / 1e6, 3, 4) + " MPa"
+                : stress(pascals);
+    }
+
+    /** A stress or a modulus without zeros at its end, as a table of materials gives it. */
+    String rounded(double pascals) {
+        String[] words = stress(pascals).split(" ", -1);
+        return new BigDecimal(words[0]).stripTrailingZeros().toPlainString() + " " + words[1];
+    }
+
+    /** A modulus or strength of resin, short enough for a table with many columns. */
+    String resin(double pascals) {
+        double ksi = pascals / (POUND_FORCE / (INCH * INCH)) / 1000;
+        return metric() ? rounded(pascals) : decimals(ksi, ksi < 100 ? 1 : 0) + " ksi";
     }
 
     /** A force per width. */

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.regex.Pattern;
 import org.coachskin.laminate.Patch;
 import org.coachskin.panel.EverydayLoads;
 import picocli.CommandLine.Model.CommandSpec;
@@ -12,6 +13,8 @@ import picocli.CommandLine.ParseResult;
 
 /** {@code coachskin loads}: who and what presses on a panel, with where the figures come from. */
 final class LoadsCommand implements Subcommand {
+
+    private static final Pattern NEWTONS = Pattern.compile("(\\d+) N\\b");
 
     @Override
     public CommandSpec spec() {
@@ -37,28 +40,51 @@ final class LoadsCommand implements Subcommand {
                     figures.force(load.force()),
                     area(load.patch(), figures),
                     sources.mark(load.source()).strip());
-            remarks.wrap(
-                    "  " + load.name() + " ".repeat(Math.max(1, 8 - load.name().length())),
-                    load.remark());
+            remark(remarks, load.name(), forces(load.remark(), figures));
         }
+        EverydayLoads.Wind wind = EverydayLoads.windFigures();
+        remark(remarks, "wind", wind.remark());
+        boolean metric = figures == Figures.METRIC;
         return new Page()
                 .line("What presses on one place, in the middle unless the file says where")
                 .table(table)
+                .blank()
+                .line("What is spread over the panel; give the figure in the file")
+                .table(
+                        new Page.Table("lll")
+                                .row(
+                                        metric ? "wind: 110 km/h" : "wind: 70 mph",
+                                        air(wind, figures),
+                                        sources.mark(wind.source()).strip())
+                                .row(
+                                        metric ? "snow: 800 Pa" : "snow: 0.12 psi",
+                                        "lies for weeks",
+                                        "")
+                                .row("luggage", "a mass on a patch; may lie for weeks", "")
+                                .row("own weight", "of a panel that lies flat", ""))
                 .lines(sources)
                 .blank()
                 .line("What stands behind the figures")
                 .line(remarks.toString().stripTrailing())
-                .blank()
-                .line("What is spread over the panel; give the figure in the file")
-                .table(
-                        new Page.Table("ll")
-                                .row(
-                                        "wind: 110 km/h",
-                                        "suction by road speed and a gust, judged both ways")
-                                .row("snow: 800 Pa", "lies for weeks")
-                                .row("luggage", "a mass on a patch; may lie for weeks")
-                                .row("own weight", "of a panel that lies flat"))
                 .toString();
+    }
+
+    private static void remark(Page page, String name, String words) {
+        page.wrap("  " + name + " ".repeat(Math.max(1, 8 - name.length())), words);
+    }
+
+    private static String forces(String remark, Figures figures) {
+        return NEWTONS.matcher(remark)
+                .replaceAll(found -> figures.force(Double.parseDouble(found.group(1))));
+    }
+
+    private static String air(EverydayLoads.Wind wind, Figures figures) {
+        return "suction, gust of "
+                + figures.speed(wind.gust())
+                + "; times "
+                + Figures.decimals(wind.frontSuction() / wind.suction(), 1)
+                + " in the front "
+                + Figures.percent(wind.front());
     }
 
     private static String area(Patch patch, Figures figures) {
@@ -83,6 +109,16 @@ final class LoadsCommand implements Subcommand {
         }
         Map<String, Object> json = Json.answer("loads");
         json.put("loads", rows);
+        EverydayLoads.Wind wind = EverydayLoads.windFigures();
+        Map<String, Object> air = new LinkedHashMap<>();
+        air.put("density", wind.density());
+        air.put("gust", wind.gust());
+        air.put("suction", wind.suction());
+        air.put("frontSuction", wind.frontSuction());
+        air.put("front", wind.front());
+        air.put("remark", wind.remark());
+        air.put("source", Json.source(wind.source()));
+        json.put("wind", air);
         return Json.text(json);
     }
 }

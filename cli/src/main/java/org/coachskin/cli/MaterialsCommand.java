@@ -1,8 +1,10 @@
 package org.coachskin.cli;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.function.Function;
 import java.util.function.Supplier;
@@ -12,6 +14,7 @@ import org.coachskin.material.Cloth;
 import org.coachskin.material.Foam;
 import org.coachskin.material.MaterialLibrary;
 import org.coachskin.material.Resin;
+import org.coachskin.material.Weave;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParseResult;
 
@@ -41,7 +44,8 @@ final class MaterialsCommand implements Subcommand {
 
     @Override
     public Outcome run(ParseResult given) {
-        List<String> wanted = List.of(Subcommand.argumentsOf(given));
+        List<String> wanted =
+                Arrays.stream(Subcommand.argumentsOf(given)).map(this::singular).toList();
         for (String word : wanted) {
             if (!kinds.containsKey(word)) {
                 String nearest = MaterialLibrary.nearest(word, List.copyOf(kinds.keySet()));
@@ -76,23 +80,31 @@ final class MaterialsCommand implements Subcommand {
         return Outcome.answer(Outcome.HOLDS, text.toString());
     }
 
+    /** {@code Cloths} is as good as {@code cloth}. */
+    private String singular(String word) {
+        String lower = word.toLowerCase(Locale.ROOT);
+        String one = lower.endsWith("s") ? lower.substring(0, lower.length() - 1) : lower;
+        return kinds.containsKey(one) ? one : word;
+    }
+
     private String cloths(Figures figures) {
         Page.Table table =
-                new Page.Table("lrrrl").row("name", "dry mass", "warp", "+-", "sold in widths of");
+                new Page.Table("lrrrl").row("name", "in ounces", "warp", "+-", "sold in widths of");
         Sources sources = new Sources();
         for (Cloth cloth : library.cloths()) {
             table.row(
                     cloth.name(),
-                    figures.cloth(cloth.arealMass()),
-                    Figures.percent(cloth.warpShare()),
+                    Figures.ounces(cloth.arealMass(), cloth.weave() == Weave.MAT),
+                    cloth.weave() == Weave.MAT ? "-" : Figures.percent(cloth.warpShare()),
                     Figures.percent(cloth.massSpread()),
-                    figures.list(cloth.widths()) + sources.mark(cloth.source()));
+                    figures.widths(cloth.widths()) + sources.mark(cloth.source()));
         }
         return new Page()
                 .line("Cloth")
                 .table(table)
                 .paragraph(
-                        "warp: share of the mass along the roll. +-: scatter of the mass, one standard "
+                        "In ounces: dry mass per square yard, of mat per square foot. Warp: share of the mass "
+                                + "along the roll. +-: scatter of the mass, one standard "
                                 + "deviation. Carbon, aramid and cloths of your own: give them under  my cloths.")
                 .lines(sources)
                 .toString();
@@ -105,8 +117,8 @@ final class MaterialsCommand implements Subcommand {
                                 "name",
                                 "E",
                                 "strength",
-                                "breaks at",
-                                "density",
+                                "breaks",
+                                figures == Figures.METRIC ? "kg/m^3" : "lb/ft^3",
                                 "softens",
                                 "shrinks",
                                 "");
@@ -114,10 +126,10 @@ final class MaterialsCommand implements Subcommand {
         for (Resin resin : library.resins()) {
             table.row(
                     resin.name(),
-                    figures.stress(resin.e()),
-                    figures.stress(resin.tension().value()),
+                    figures.resin(resin.e()),
+                    figures.resin(resin.tension().value()),
                     Figures.decimals(100 * resin.failureStrain(), 1) + " %",
-                    figures.density(resin.density()),
+                    figures.density(resin.density()).split(" ", -1)[0],
                     figures.temperature(resin.softening()),
                     Figures.decimals(100 * resin.shrinkage(), 1) + " %",
                     sources.mark(resin.source()).strip());
@@ -126,7 +138,7 @@ final class MaterialsCommand implements Subcommand {
                 .line("Resin, cured")
                 .table(table)
                 .paragraph(
-                        "Polyester and vinyl ester hold styrene while wet, which dissolves XPS and EPS.")
+                        "Breaks: stretch in tension. Polyester and vinyl ester hold styrene while wet, which dissolves XPS and EPS.")
                 .lines(sources)
                 .toString();
     }
@@ -159,13 +171,22 @@ final class MaterialsCommand implements Subcommand {
                 .table(table)
                 .paragraph(
                         "E along the board and through its thickness, shear modulus G; mean strengths in shear, "
-                                + "crushing and tension. Another density is worked out from the nearest row.")
+                                + "crushing and tension. A density between two rows is worked out from both, one up to a third "
+                                + "beyond the last from that one. XPS and EPS keep their shape up to about "
+                                + service(figures, Foam.Kind.XPS)
+                                + ", PVC up to "
+                                + service(figures, Foam.Kind.PVC)
+                                + " [from memory]: paint them white.")
                 .lines(sources)
                 .toString();
     }
 
     private static String bare(Figures figures, double stress) {
-        return figures.stress(stress).split(" ", -1)[0];
+        return figures.rounded(stress).split(" ", -1)[0];
+    }
+
+    private static String service(Figures figures, Foam.Kind kind) {
+        return figures.temperature(kind.serviceLimit().orElseThrow());
     }
 
     private String methods(Figures figures) {
@@ -179,12 +200,19 @@ final class MaterialsCommand implements Subcommand {
                     Figures.percent(layUp.voids()),
                     sources.mark(layUp.source()).strip());
         }
+        LayUp usual = LayUp.USUAL;
+        table.row(
+                "mat, any method",
+                Figures.percent(usual.matShare()),
+                Figures.decimals(100 * usual.spread(), 1) + " %",
+                "-",
+                sources.mark(LayUp.matSource()).strip());
         return new Page()
                 .line("Method of laying")
                 .table(table)
                 .paragraph(
                         "glass: share of the cured ply by weight; +-: one standard deviation, in points of that "
-                                + "share. Mat takes 30 % whatever the method. A coupon of your own:  glass share: 52 %")
+                                + "share. Mat has the spread and the voids of the method. A coupon of your own:  glass share: 52 %")
                 .lines(sources)
                 .toString();
     }
@@ -232,6 +260,7 @@ final class MaterialsCommand implements Subcommand {
         for (LayUp layUp : LayUp.KNOWN) {
             Map<String, Object> row = row(layUp.name(), layUp.source());
             row.put("glassShare", layUp.glassShare());
+            row.put("matGlassShare", layUp.matShare());
             row.put("glassShareSpread", layUp.spread());
             row.put("voids", layUp.voids());
             rows.add(row);

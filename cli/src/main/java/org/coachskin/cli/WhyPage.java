@@ -159,7 +159,7 @@ final class WhyPage {
             case LASTING_MARK -> figures.force(value);
             case CRUSHING -> value < 1e4 ? figures.force(value) : figures.stress(value);
             case WRINKLING, CRIMPING -> figures.forcePerWidth(value);
-            default -> figures.stress(value);
+            default -> figures.fineStress(value);
         };
     }
 

@@ -16,7 +16,6 @@ import org.coachskin.failure.PlyCriterion;
 import org.coachskin.failure.PlyFailure;
 import org.coachskin.failure.ShearCrimping;
 import org.coachskin.failure.SkinBond;
-import org.coachskin.laminate.Laminate;
 import org.coachskin.laminate.Layer;
 import org.coachskin.laminate.PlyStress;
 import org.coachskin.laminate.SectionState;
@@ -41,6 +40,7 @@ final class CaseCheck {
     private final List<LocalEffect> local = new ArrayList<>();
     private final List<Load.Press> presses = new ArrayList<>();
     private final Worst worst;
+    private final MethodError patchError;
 
     /** Stack, its free growth, and local effects at the place that is being judged. */
     private Stack stack;
@@ -58,11 +58,11 @@ final class CaseCheck {
         for (Load part : load.loads()) {
             if (part instanceof Load.Press press) {
                 presses.add(press);
-                Laminate under = stacks.at(press.x(), press.y()).laminate;
-                local.add(LocalEffect.of(under, press.patch(), press.force()));
+                local.add(Patches.local(job.panel(), press));
             }
         }
         stack = stacks.at(job.panel().width() / 2, job.panel().length() / 2);
+        patchError = MethodError.beside(job.panel(), presses);
         Factors factors = job.limits().factors();
         worst = new Worst(load, load.stays() ? List.of(factors.on(Factors.On.STAYS)) : List.of());
     }
@@ -106,12 +106,17 @@ final class CaseCheck {
         return local.isEmpty() ? 0 : local.get(0).sinking();
     }
 
+    /** Error of the theory in how far the outside surface goes in under the first press [-]. */
+    double deflectionError() {
+        return patchError.deflection();
+    }
+
     List<Margin> margins() {
         List<Response.Spot> spots = answer.loaded().spots();
         for (Stations.Station station : Stations.of(job.panel(), load, spots)) {
             enter(stacks.at(station.x(), station.y()));
             here = local(station);
-            near = here.isEmpty() ? MethodError.AWAY : MethodError.beside(stack.layered, presses);
+            near = here.isEmpty() ? MethodError.AWAY : patchError;
             judge(station, answer.loaded(), 1);
             if (load.reverses()) {
                 judge(station, answer.reversed(), -1);

@@ -13,6 +13,7 @@ import org.coachskin.analysis.Held;
 import org.coachskin.analysis.Response;
 import org.coachskin.failure.Mode;
 import org.coachskin.laminate.PrimaryInput;
+import org.coachskin.panel.EverydayLoads;
 import org.coachskin.panel.Load;
 import org.coachskin.panel.LoadCase;
 import org.coachskin.panel.Panel;
@@ -35,10 +36,6 @@ import org.coachskin.shell.ShellAnalysis;
 public final class PanelCheck {
 
     private static final Analysis FIRST_ORDER = new ShellAnalysis(ShellAnalysis.ORDER - 1, true);
-
-    private static final double AIR = 1.225;
-
-    private static final double GRAVITY = 9.81;
 
     private final SeriesAnalysis series = new SeriesAnalysis();
     private final ShellAnalysis shell = new ShellAnalysis();
@@ -102,7 +99,7 @@ public final class PanelCheck {
                 movements,
                 felt,
                 solver(job.panel()).frequency(job.panel()),
-                liftOffSpeed(job.panel(), mass),
+                EverydayLoads.liftOffSpeed(mass / job.panel().area()),
                 mass,
                 cases.stream().map(check -> check.answer().atRest()).toList(),
                 cases.stream().map(check -> check.answer().held()).toList(),
@@ -193,13 +190,6 @@ public final class PanelCheck {
         return answer;
     }
 
-    /**
-     * Returns the road speed at which a suction of once the dynamic pressure lifts the panel [m/s].
-     */
-    private static double liftOffSpeed(Panel panel, double mass) {
-        return Math.sqrt(2 * mass / panel.area() * GRAVITY / AIR);
-    }
-
     private static Optional<Margin> stiffness(Job job, CaseCheck check) {
         LoadCase load = check.load();
         Place at = at(job, check);
@@ -217,7 +207,7 @@ public final class PanelCheck {
                             wanted,
                             k / wanted,
                             List.of(),
-                            MethodError.DEFLECTION,
+                            check.deflectionError(),
                             0,
                             ""));
         }
@@ -235,7 +225,7 @@ public final class PanelCheck {
                             allowed,
                             allowed / sag,
                             List.of(),
-                            MethodError.DEFLECTION,
+                            check.deflectionError(),
                             0,
                             ""));
         }
@@ -260,7 +250,7 @@ public final class PanelCheck {
                                     allowed,
                                     allowed / gap,
                                     List.of(),
-                                    MethodError.DEFLECTION,
+                                    MethodError.AWAY.deflection(),
                                     0,
                                     "");
                         });

@@ -3,6 +3,8 @@ package org.coachskin.check;
 import java.util.ArrayList;
 import java.util.List;
 import org.coachskin.analysis.Response;
+import org.coachskin.laminate.Laminate;
+import org.coachskin.laminate.Layer;
 import org.coachskin.panel.Load;
 import org.coachskin.panel.LoadCase;
 import org.coachskin.panel.Panel;
@@ -15,11 +17,26 @@ final class Stations {
 
     private static final int GRID = 3;
 
-    /** Places under a patch, as a share of its half side. */
-    private static final double[] UNDER = {0.6, 0.8};
+    /** Places under a patch, in bending lengths of the outside skin from its edge. */
+    private static final double[] UNDER = {1, 1.5};
 
-    /** Places beside a patch, in panel thicknesses from its edge. */
-    private static final double[] BESIDE = {0.125, 1};
+    /** Bending length of a skin on foam over its thickness and the root of their moduli. */
+    private static final double LENGTH = 0.7;
+
+    /** Where there is no skin to bend on foam, as a share of the half side. */
+    private static final double SHARE = 0.3;
+
+    /** The place by a corner of a patch, where a skin is sheared most, as a share of it. */
+    private static final double CORNER = 0.9;
+
+    /** Where foam beside a patch is sheared most, in bending lengths from the edge. */
+    private static final double SHEARED = 0.5;
+
+    /** And where both skins are bent the other way, in panel thicknesses. */
+    private static final double BESIDE = 1;
+
+    /** A crown bends its inside skin most this far out. */
+    private static final double RING = 2;
 
     private final Panel panel;
     private final LoadCase load;
@@ -68,6 +85,13 @@ final class Stations {
                                 && Math.abs(press.y() - panel.length() / 2) < 1e-9;
                 addPatch(press, mirrored && middle);
                 alone = alone && middle;
+            } else if (part instanceof Load.StripPressure strip) {
+                alone = false;
+                stations.add(
+                        new Station(
+                                "in the strip behind the front edge",
+                                panel.width() / 2,
+                                (strip.from() + strip.to()) / 2));
             }
         }
         return alone;
@@ -100,23 +124,61 @@ final class Stations {
         double hy = Patches.halfY(press.patch());
         double x = press.x();
         double y = press.y();
-        double thickness = panel.laminateAt(x, y).thickness();
+        Laminate stack = panel.laminateAt(x, y);
         add("under the " + name, x, y);
         for (int side = symmetric ? 1 : -1; side <= 1; side += 2) {
             // Skin stress peaks within the patch, foam shear just outside it.
-            for (double share : UNDER) {
-                add("under the " + name, x + side * share * hx, y);
-                add("under the " + name, x, y + side * share * hy);
+            double bentX = bendingLength(stack, hx);
+            double bentY = bendingLength(stack, hy);
+            for (double lengths : UNDER) {
+                if (hx > lengths * bentX) {
+                    add("under the " + name, x + side * (hx - lengths * bentX), y);
+                }
+                if (hy > lengths * bentY) {
+                    add("under the " + name, x, y + side * (hy - lengths * bentY));
+                }
             }
-            add("at the edge of the " + name, x + side * hx, y);
-            add("at the edge of the " + name, x, y + side * hy);
-            for (double share : BESIDE) {
-                String words = (share < 0.5 ? "at the edge of the " : "beside the ") + name;
-                double off = share * thickness;
-                add(words, x + side * (hx + off), y);
-                add(words, x, y + side * (hy + off));
+            String edge = "at the edge of the " + name;
+            add(edge, x + side * hx, y);
+            add(edge, x, y + side * hy);
+            add(edge, x + side * (hx + SHEARED * bentX), y);
+            add(edge, x, y + side * (hy + SHEARED * bentY));
+            String beside = "beside the " + name;
+            double away = BESIDE * stack.thickness();
+            add(beside, x + side * (hx + away), y);
+            add(beside, x, y + side * (hy + away));
+            if (!panel.crown().isFlat()) {
+                double ring = RING * stack.thickness();
+                add(beside, x + side * (hx + ring), y);
+                add(beside, x, y + side * (hy + ring));
+            }
+            for (int other = symmetric ? 1 : -1; other <= 1; other += 2) {
+                add(
+                        "at the corner of the " + name,
+                        x + side * CORNER * hx,
+                        y + other * CORNER * hy);
             }
         }
+    }
+
+    /**
+     * How far inside the edge of a patch the outside skin is bent most: t (E skin / E foam)^(1/3),
+     * as for a plate on a half-space.
+     */
+    private static double bendingLength(Laminate laminate, double half) {
+        int core = laminate.outermostCore();
+        List<Layer> layers = laminate.layers();
+        if (laminate.isBare() || laminate.hasNoOutsideSkin()) {
+            return SHARE * half;
+        }
+        double t = 0;
+        double stretch = 0;
+        for (Layer layer : layers.subList(core + 1, layers.size())) {
+            t += layer.thickness();
+            stretch += layer.thickness() * layer.stiffness().m11();
+        }
+        double foam = ((Layer.Core) layers.get(core)).foam().eThrough();
+        return LENGTH * t * StrictMath.cbrt(stretch / t / foam);
     }
 
     private void add(String words, double x, double y) {

@@ -17,7 +17,8 @@ import org.coachskin.failure.Mode;
  * @param movements where the movement comes from, one entry a load case, in the order of the job
  * @param felt scatter of the felt stiffness [N/m]; empty where no load asks for it
  * @param frequency lowest natural frequency [Hz]
- * @param liftOffSpeed road speed at which the air lifts the panel when unlatched [m/s]
+ * @param liftOffSpeed road speed at which the air lifts the panel when unlatched, hinged at the
+ *     rear [m/s]
  * @param mass of the panel [kg]
  * @param atRest what fittings do before each load case comes, in the order of the job
  * @param held what fittings do under each load case

@@ -4,8 +4,8 @@ import java.util.EnumMap;
 import java.util.Map;
 import java.util.Objects;
 import org.coachskin.Source;
+import org.coachskin.Table;
 import org.coachskin.material.Strength;
-import org.coachskin.material.Table;
 
 /**
  * Factors of safety: how many times the load must fit before a mode happens. Those used where the
@@ -32,7 +32,7 @@ public record Factors(Map<On, Factor> all) {
     }
 
     private static Factors standard() {
-        Table table = Table.read("/org/coachskin/failure/factors.csv");
+        Table table = Table.read(Factors.class, "factors.csv");
         Map<On, Factor> all = new EnumMap<>(On.class);
         for (On on : On.values()) {
             for (int i = 0; i < table.size(); i++) {

@@ -21,7 +21,7 @@ import org.ejml.interfaces.decomposition.EigenDecomposition_F64;
 final class SkinOnFoam {
 
     /** Enough for one per cent in the force of any dent, mostly for a tenth of that (tests). */
-    static final int RINGS = 80;
+    static final int RINGS = 100;
 
     private static final Waves USUAL = Waves.of(RINGS);
 

@@ -34,9 +34,12 @@ public abstract sealed class Kinematics {
         double foamBottom = laminate.bottom(first);
         double foamTop = laminate.bottom(last) + laminate.layers().get(last).thickness();
         double half = laminate.thickness() / 2;
+        // A skin that is not there must not come out as thick as rounding.
+        double outsideSkin = laminate.hasNoOutsideSkin() ? 0 : half - foamTop;
+        double insideSkin = laminate.hasNoInsideSkin() ? 0 : foamBottom + half;
         return theory == Theory.LAYERED
                 ? new Layered(foamBottom, foamTop)
-                : new FullLayered(foamBottom, foamTop, half - foamTop, foamBottom + half);
+                : new FullLayered(foamBottom, foamTop, outsideSkin, insideSkin);
     }
 
     /**

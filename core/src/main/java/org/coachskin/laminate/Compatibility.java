@@ -103,7 +103,30 @@ public final class Compatibility {
                             TRADE));
         }
         addHeat(findings, resin);
+        addHeat(findings, kind);
         return findings;
+    }
+
+    private static void addHeat(List<Finding> findings, Foam.Kind kind) {
+        if (kind.serviceLimit().isEmpty()) {
+            return;
+        }
+        long limit = Math.round(kind.serviceLimit().getAsDouble() - ZERO);
+        findings.add(
+                new Finding(
+                        Severity.CAUTION,
+                        "Too hot in the sun for the foam in a dark colour: paint it white, and warm it through at no more than "
+                                + limit
+                                + " degC.",
+                        kind
+                                + " foam keeps its shape up to about "
+                                + limit
+                                + " degC; on foam in hot sun white skin reaches "
+                                + Math.round(WHITE)
+                                + " degC, black over "
+                                + Math.round(BLACK)
+                                + " degC.",
+                        SUN));
     }
 
     private static void addHeat(List<Finding> findings, Resin resin) {

@@ -187,13 +187,7 @@ public record Schedule(
                     withOutside(heavier(outside, sigmas)).withInside(heavier(inside, sigmas));
             case GLASS_SHARE ->
                     new Schedule(
-                            outside,
-                            inside,
-                            board,
-                            resin,
-                            layUp.withGlassShare(layUp.glassShare() + sigmas * layUp.spread()),
-                            sealCoat,
-                            wetOnWet);
+                            outside, inside, board, resin, layUp.moved(sigmas), sealCoat, wetOnWet);
             case FOAM_DENSITY ->
                     board == null
                             ? this

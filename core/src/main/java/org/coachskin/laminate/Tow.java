@@ -18,7 +18,7 @@ record Tow(
         double e1, double e2, double nu12, double g12, double g23, double alpha1, double alpha2) {
 
     /**
-     * Returns the tow (Chamis, NASA TM-83320, 1983).
+     * Returns the tow (Chamis, NASA TM-83320, 1983; expansion by {@link TowExpansion}).
      *
      * @param vf share of the fibre by volume [-]
      * @param voids by volume [-]; they soften the resin in proportion to what they take of it
@@ -30,11 +30,7 @@ record Tow(
         double root = Math.sqrt(vf);
         double e1 = vf * fibre.e1() + (1 - vf) * em;
         double nu12 = vf * fibre.nu12() + (1 - vf) * resin.nu();
-        double alpha1 = (vf * fibre.e1() * fibre.alpha1() + (1 - vf) * em * resin.expansion()) / e1;
-        double alpha2 =
-                (1 + fibre.nu12()) * fibre.alpha2() * vf
-                        + (1 + resin.nu()) * resin.expansion() * (1 - vf)
-                        - alpha1 * nu12;
+        TowExpansion expansion = TowExpansion.of(fibre, resin, vf, em);
         double fibreG23 = fibre.e2() / (2 * (1 + fibre.nu23()));
         return new Tow(
                 e1,
@@ -42,7 +38,7 @@ record Tow(
                 nu12,
                 gm / (1 - root * (1 - gm / fibre.g12())),
                 gm / (1 - vf * (1 - gm / fibreG23)),
-                alpha1,
-                alpha2);
+                expansion.along(),
+                expansion.across());
     }
 }

@@ -13,13 +13,14 @@ import org.coachskin.material.Weave;
  * <p><b>Thickness</b> by mass balance (ISO 12215-5:2008, annex C, eq. C.1, with the densities at
  * hand and voids added). <b>Tow</b>: Chamis, "Simplified composite micromechanics equations", NASA
  * TM-83320, 1983, for E11, E22, G12 and nu12 (square array of fibres); G23 by its G12 with the
- * whole volume share in place of its root, which is on the soft side; expansion by Schapery's
- * bounds (1968; from memory). <b>Weave</b>: each tow runs straight over its floats and along a sine
- * from one side of the cloth to the other at each crossing; its softening is that of the off-axis
- * compliance averaged along the sine (fibre undulation model, Ishikawa and Chou, Journal of
- * Materials Science 17, 1982, 3211-3220; from memory). Warp and weft then share the ply by mass, in
- * parallel. <b>Mat</b>: the tow's stiffness averaged over all directions (Tsai and Pagano 1968;
- * from memory).
+ * whole volume share in place of its root, which is on the soft side; expansion by Levin's exact
+ * relation on composite cylinders (Hashin and Rosen 1964; Rosen and Hashin 1970; from memory).
+ * <b>Weave</b>: each tow runs straight over its floats and along a sine from one side of the cloth
+ * to the other at each crossing; its softening is that of the off-axis compliance averaged along
+ * the sine (fibre undulation model, Ishikawa and Chou, Journal of Materials Science 17, 1982,
+ * 3211-3220; from memory), and its expansion is averaged likewise. Warp and weft then share the ply
+ * by mass, in parallel. <b>Mat</b>: the tow's stiffness averaged over all directions (Tsai and
+ * Pagano 1968; from memory).
  *
  * <p><b>Strengths</b> are the minimum values for hand-laid E-glass of ISO 12215-5:2008, table C.4
  * a: tension 800 &psi;^2 - 80 &psi; + 37, compression 150 &psi; + 72, shear 80 &psi; + 38 MPa, with
@@ -74,8 +75,9 @@ public final class WovenPly {
 
     private static Ply woven(
             Cloth cloth, Tow tow, double thickness, double density, PlyStrength strength) {
-        double softening = softening(cloth, tow);
-        double e1 = tow.e1() / softening;
+        double slopes = slopes(cloth);
+        double e1 = tow.e1() / softening(cloth, tow);
+        double alpha1 = tow.alpha1() + slopes * (tow.alpha2() - tow.alpha1());
         double nu21 = tow.nu12() * tow.e2() / e1;
         double reciprocal = 1 / (1 - tow.nu12() * nu21);
         double along = e1 * reciprocal;
@@ -87,8 +89,8 @@ public final class WovenPly {
         double q22 = weft * along + warp * across;
         double det = q11 * q22 - mixed * mixed;
         // Thermal stress of warp and weft, shared likewise.
-        double pull = along * tow.alpha1() + mixed * tow.alpha2();
-        double squeeze = mixed * tow.alpha1() + across * tow.alpha2();
+        double pull = along * alpha1 + mixed * tow.alpha2();
+        double squeeze = mixed * alpha1 + across * tow.alpha2();
         double n1 = warp * pull + weft * squeeze;
         double n2 = weft * pull + warp * squeeze;
         return new Ply(
@@ -109,14 +111,18 @@ public final class WovenPly {
 
     /** Returns how much softer a tow is along its mean line than straight: 1 or more. */
     static double softening(Cloth cloth, Tow tow) {
-        double aspect = cloth.weave() == Weave.ROVING ? ROVING_ASPECT : ASPECT;
-        double slope = cloth.weave() == Weave.STITCHED ? 0 : Math.PI / (2 * aspect);
-        // Two crossings in a repeat of floatLength tows.
-        double undulating =
-                cloth.weave() == Weave.STITCHED ? 0 : Math.min(1, 2.0 / cloth.floatLength());
-        double mean = slope * slope / 2; // mean of the slope squared along a sine
         double offAxis = tow.e1() / tow.g12() - 2 * tow.nu12() - 2;
-        return 1 + undulating * mean * offAxis;
+        return 1 + slopes(cloth) * offAxis;
+    }
+
+    /** Returns the mean of the squared slope of a tow over a repeat [-]. */
+    private static double slopes(Cloth cloth) {
+        if (cloth.weave() == Weave.STITCHED) {
+            return 0;
+        }
+        double slope = Math.PI / (2 * (cloth.weave() == Weave.ROVING ? ROVING_ASPECT : ASPECT));
+        // Two crossings in a repeat of floatLength tows; the mean along a sine is one half.
+        return Math.min(1, 2.0 / cloth.floatLength()) * slope * slope / 2;
     }
 
     private static Ply mat(
@@ -125,7 +131,9 @@ public final class WovenPly {
         double g = tow.e1() / 8 + tow.e2() / 4;
         double nu = e / (2 * g) - 1;
         double transverse = (tow.g12() + tow.g23()) / 2;
-        double alpha = (tow.e1() * tow.alpha1() + tow.e2() * tow.alpha2()) / (tow.e1() + tow.e2());
+        double pull = tow.e1() + tow.nu12() * tow.e2();
+        double squeeze = (1 + tow.nu12()) * tow.e2();
+        double alpha = (pull * tow.alpha1() + squeeze * tow.alpha2()) / (pull + squeeze);
         return new Ply(
                 name,
                 e,

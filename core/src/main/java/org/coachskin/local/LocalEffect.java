@@ -10,11 +10,13 @@ import org.coachskin.laminate.Triple;
 
 /**
  * What a patch does to skins and foam around it, beyond the layered theory: full layered theory
- * minus layered theory under the same patch, in the middle of a square cell whose rim is carried.
+ * minus layered theory under the same patch, in a cell whose rim is carried.
  *
  * <p>The difference dies out within a few panel thicknesses, so the cell is the patch plus 200 mm,
- * or plus sixteen thicknesses where that is more. A disc is taken as the square of equal area.
- * Places are offsets from the centre of the patch; heights are from mid-height of the stack.
+ * or plus sixteen thicknesses where that is more, curved like the panel. A rim of the panel that is
+ * nearer cuts it off there: without that skin stress under a patch that touches the rim was 12 to
+ * 27 % too low. A disc is taken as the square of equal area. Places are offsets from the centre of
+ * the patch; heights are from mid-height of the stack.
  *
  * <p>A bare laminate has no such effect. Immutable; safe to share between threads.
  */
@@ -28,7 +30,11 @@ public final class LocalEffect {
     private static final double THICKNESSES = 16;
 
     private final Laminate laminate;
-    private final double side;
+    private final Site site;
+    private final double left;
+    private final double front;
+    private final double width;
+    private final double length;
     private final double halfX;
     private final double halfY;
     private final double pressure;
@@ -36,13 +42,19 @@ public final class LocalEffect {
     private final Side full;
     private final Side layered;
 
-    private LocalEffect(Laminate laminate, Patch patch, double force) {
+    private LocalEffect(Laminate laminate, Patch patch, double force, Site site) {
         this.laminate = laminate;
+        this.site = site;
         boolean disc = patch instanceof Patch.Disc;
         halfX = disc ? Math.sqrt(patch.area()) / 2 : patch.halfX();
         halfY = disc ? halfX : patch.halfY();
         pressure = force / (4 * halfX * halfY);
-        side = 2 * Math.max(halfX, halfY) + Math.max(MARGIN, THICKNESSES * laminate.thickness());
+        double reach =
+                Math.max(halfX, halfY) + Math.max(MARGIN, THICKNESSES * laminate.thickness()) / 2;
+        left = Math.min(reach, Math.max(site.left(), halfX));
+        front = Math.min(reach, Math.max(site.front(), halfY));
+        width = left + Math.min(reach, Math.max(site.right(), halfX));
+        length = front + Math.min(reach, Math.max(site.rear(), halfY));
         bare = laminate.isBare();
         full = new Side(Theory.FULL_LAYERED);
         layered = new Side(Theory.LAYERED);
@@ -54,7 +66,41 @@ public final class LocalEffect {
      * @param force [N], positive inward
      */
     public static LocalEffect of(Laminate laminate, Patch patch, double force) {
-        return new LocalEffect(laminate, patch, force);
+        return new LocalEffect(laminate, patch, force, Site.FREE);
+    }
+
+    /**
+     * Returns the effect of a force spread evenly over a patch of the outside surface of a panel
+     * whose rim may be near and which may be crowned.
+     *
+     * @param force [N], positive inward
+     */
+    public static LocalEffect of(Laminate laminate, Patch patch, double force, Site site) {
+        return new LocalEffect(laminate, patch, force, site);
+    }
+
+    /**
+     * Where a patch stands on a panel carried along its rim.
+     *
+     * @param left from the centre of the patch to the left edge [m]
+     * @param right to the right edge [m]
+     * @param front to the front edge [m]
+     * @param rear to the rear edge [m]
+     * @param across curvature of a cut along x, bulging outward [1/m]
+     * @param along curvature of a cut along y [1/m]
+     */
+    public record Site(
+            double left, double right, double front, double rear, double across, double along) {
+
+        /** A flat panel without end. */
+        public static final Site FREE =
+                new Site(
+                        Double.POSITIVE_INFINITY,
+                        Double.POSITIVE_INFINITY,
+                        Double.POSITIVE_INFINITY,
+                        Double.POSITIVE_INFINITY,
+                        0,
+                        0);
     }
 
     /** One theory in the cell: a series along either side. */
@@ -64,34 +110,59 @@ public final class LocalEffect {
         final SingleSeries alongY;
 
         Side(Theory theory) {
-            system = WaveSystem.of(theory, laminate, 0, 0, false);
-            alongX = new SingleSeries(system, side, side, false, SMALL);
-            WaveSystem exchanged = WaveSystem.of(theory, laminate, 0, 0, true);
-            // The cell is square: where the stack is alike both ways one series does for both.
+            double x = site.across();
+            double y = site.along();
+            system = WaveSystem.of(theory, laminate, x, y, false);
+            alongX = new SingleSeries(system, width, length, false, SMALL);
+            WaveSystem exchanged = WaveSystem.of(theory, laminate, x, y, true);
+            // Where cell and stack are alike both ways one series does for both.
             alongY =
-                    exchanged.isAlike(system)
+                    width == length && x == y && exchanged.isAlike(system)
                             ? alongX
-                            : new SingleSeries(exchanged, side, side, false, SMALL);
+                            : new SingleSeries(exchanged, length, width, false, SMALL);
         }
 
         /** Fields of which the values of the deflections alone are good, under the middle. */
         double[] deflections() {
-            double c = side / 2;
             double[] out = new double[3 * system.size];
-            alongX.addDeflection(-pressure, c - halfX, c + halfX, c - halfY, c + halfY, c, c, out);
+            alongX.addDeflection(
+                    -pressure,
+                    left - halfX,
+                    left + halfX,
+                    front - halfY,
+                    front + halfY,
+                    left,
+                    front,
+                    out);
             return out;
         }
 
         /** Fields with value, x- and y-derivative, in the order of WaveSystem. */
         double[] fields(double dx, double dy) {
-            double c = side / 2;
+            double cx = left;
+            double cy = front;
             double[] out = new double[3 * system.size];
             if (Math.abs(Math.abs(dy) - halfY) >= Math.abs(Math.abs(dx) - halfX)) {
                 alongX.add(
-                        -pressure, c - halfX, c + halfX, c - halfY, c + halfY, c + dx, c + dy, out);
+                        -pressure,
+                        cx - halfX,
+                        cx + halfX,
+                        cy - halfY,
+                        cy + halfY,
+                        cx + dx,
+                        cy + dy,
+                        out);
                 return out;
             }
-            alongY.add(-pressure, c - halfY, c + halfY, c - halfX, c + halfX, c + dy, c + dx, out);
+            alongY.add(
+                    -pressure,
+                    cy - halfY,
+                    cy + halfY,
+                    cx - halfX,
+                    cx + halfX,
+                    cy + dy,
+                    cx + dx,
+                    out);
             double[] turned = new double[out.length];
             int second = system.second;
             int first = system.first;
@@ -116,7 +187,8 @@ public final class LocalEffect {
                 y += n[i] * f[3 * v + 2];
                 xy += n[i] * (f[3 * i + 2] + f[3 * v + 1]);
             }
-            return new Triple(x, y, xy);
+            double outward = -deflection(f, z);
+            return new Triple(x + site.across() * outward, y + site.along() * outward, xy);
         }
 
         /** Deflection inward of height z. */

@@ -1,5 +1,6 @@
 package org.coachskin.material;
 
+import java.util.OptionalDouble;
 import org.coachskin.Require;
 import org.coachskin.Source;
 
@@ -88,16 +89,36 @@ public record Foam(
     /** What a foam is made of. */
     public enum Kind {
         /** Rigid polyurethane. */
-        POLYURETHANE,
+        POLYURETHANE(Double.NaN),
         /** Polyisocyanurate; friable. */
-        POLYISOCYANURATE,
+        POLYISOCYANURATE(Double.NaN),
         /** Cross-linked PVC. */
-        PVC,
+        PVC(70),
         /** Extruded polystyrene. */
-        XPS,
+        XPS(75),
         /** Expanded polystyrene. */
-        EPS,
+        EPS(75),
         /** Something else, given by the user. */
-        OTHER
+        OTHER(Double.NaN);
+
+        private static final double ZERO = 273.15;
+
+        private final double celsius;
+
+        Kind(double celsius) {
+            this.celsius = celsius;
+        }
+
+        /**
+         * Returns the temperature up to which the foam keeps its shape [K]; empty where skin in the
+         * sun does not reach it or nothing is known. Polystyrene loses its shape above 75 degC
+         * (home builders' experience), cross-linked PVC serves up to 70 degC (makers' sheets); both
+         * from memory.
+         */
+        public OptionalDouble serviceLimit() {
+            return Double.isNaN(celsius)
+                    ? OptionalDouble.empty()
+                    : OptionalDouble.of(celsius + ZERO);
+        }
     }
 }

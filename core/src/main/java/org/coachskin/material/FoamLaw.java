@@ -1,37 +1,43 @@
 package org.coachskin.material;
 
 /**
- * How a foam follows its density: moduli go with density to the power 1.6, crushing strength 1.55,
- * shear and tensile strength 1.35; moduli of cross-linked PVC to the power 1.2 only.
+ * How a foam follows its density: every constant goes with a power of it.
  *
- * <p>Fitted to the table of rigid urethane from 32 to 320 kg/m^3, which it meets within 12 %; the
- * power of PVC to its maker's rows from 48 to 130 kg/m^3, within 8 %, whose strengths follow the
- * powers of urethane. Used for every foam beyond the ends of its table and for the scatter of
- * density. Cellular-solid theory gives 2 for open and between 1 and 2 for closed cells (Gibson and
- * Ashby, <i>Cellular Solids</i>, 2nd ed. 1997, chapter 5; from memory).
+ * <p>Powers of urethane fitted to its table from 32 to 320 kg/m^3, which they meet within 10 %;
+ * those of cross-linked PVC to its maker's sheet from 48 to 250 kg/m^3, within 12 % (EVIDENCE.md).
+ * Every other foam follows urethane. Used beyond the ends of a table and for the scatter of
+ * density; between two rows the table itself is followed. Cellular-solid theory gives 2 for open
+ * and between 1 and 2 for closed cells (Gibson and Ashby, <i>Cellular Solids</i>, 2nd ed. 1997,
+ * chapter 5; from memory).
  */
 public final class FoamLaw {
 
-    /** Power of the moduli [-]. */
-    public static final double MODULUS = 1.6;
+    private static final Powers URETHANE = new Powers(1.6, 1.35, 1.55, 1.35);
 
-    /** Power of the moduli of cross-linked PVC [-]. */
-    public static final double PVC_MODULUS = 1.2;
-
-    /** Power of the crushing strength [-]. */
-    public static final double CRUSH = 1.55;
-
-    /** Power of shear and tensile strength [-]. */
-    public static final double SHEAR = 1.35;
+    private static final Powers PVC = new Powers(1.2, 1.25, 1.5, 1.15);
 
     private FoamLaw() {}
+
+    /**
+     * Powers of the density [-].
+     *
+     * @param moduli of E and G
+     * @param shear of the shear strength
+     * @param crush of the crushing strength
+     * @param tension of the tensile strength
+     */
+    public record Powers(double moduli, double shear, double crush, double tension) {}
+
+    /** Returns the powers that a kind of foam follows. */
+    public static Powers powers(Foam.Kind kind) {
+        return kind == Foam.Kind.PVC ? PVC : URETHANE;
+    }
 
     /** Returns {@code foam} at another density [kg/m^3], with all that follows from it. */
     public static Foam atDensity(Foam foam, double density) {
         double ratio = density / foam.density();
-        double modulus =
-                StrictMath.pow(ratio, foam.kind() == Foam.Kind.PVC ? PVC_MODULUS : MODULUS);
-        double shear = StrictMath.pow(ratio, SHEAR);
+        Powers powers = powers(foam.kind());
+        double modulus = StrictMath.pow(ratio, powers.moduli());
         return new Foam(
                 foam.name(),
                 foam.kind(),
@@ -40,9 +46,9 @@ public final class FoamLaw {
                 foam.eThrough() * modulus,
                 foam.g() * modulus,
                 foam.nu(),
-                foam.shear().times(shear),
-                foam.crush().times(StrictMath.pow(ratio, CRUSH)),
-                foam.tension().times(shear),
+                foam.shear().times(StrictMath.pow(ratio, powers.shear())),
+                foam.crush().times(StrictMath.pow(ratio, powers.crush())),
+                foam.tension().times(StrictMath.pow(ratio, powers.tension())),
                 foam.expansion(),
                 foam.densitySpread(),
                 foam.modulusSpread(),

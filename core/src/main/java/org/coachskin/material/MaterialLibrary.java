@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.coachskin.Source;
 import org.coachskin.Standing;
+import org.coachskin.Table;
 
 /**
  * The tables of what a maker can buy, with additions of one's own. Immutable.
@@ -56,7 +57,7 @@ public final class MaterialLibrary {
 
     private static MaterialLibrary read() {
         Map<String, Fibre> fibres = new LinkedHashMap<>();
-        Table t = Table.read("fibres.csv");
+        Table t = Table.read(MaterialLibrary.class, "fibres.csv");
         for (int i = 0; i < t.size(); i++) {
             Source source = t.source(i);
             fibres.put(
@@ -76,7 +77,7 @@ public final class MaterialLibrary {
         }
         Fibre glass = fibres.values().iterator().next();
         Map<String, Cloth> cloths = new LinkedHashMap<>();
-        t = Table.read("cloths.csv");
+        t = Table.read(MaterialLibrary.class, "cloths.csv");
         for (int i = 0; i < t.size(); i++) {
             List<Double> widths = new ArrayList<>();
             for (String width : t.text(i, "widths").split(" ", -1)) {
@@ -96,7 +97,7 @@ public final class MaterialLibrary {
             cloths.put(key(cloth.name()), cloth);
         }
         Map<String, Resin> resins = new LinkedHashMap<>();
-        t = Table.read("resins.csv");
+        t = Table.read(MaterialLibrary.class, "resins.csv");
         for (int i = 0; i < t.size(); i++) {
             Source source = t.source(i);
             Resin resin =
@@ -117,7 +118,7 @@ public final class MaterialLibrary {
             resins.put(key(resin.name()), resin);
         }
         List<Foam> foams = new ArrayList<>();
-        t = Table.read("foams.csv");
+        t = Table.read(MaterialLibrary.class, "foams.csv");
         for (int i = 0; i < t.size(); i++) {
             Source source = t.source(i);
             String kind = t.text(i, "kind");
@@ -292,7 +293,7 @@ public final class MaterialLibrary {
         return switch (kind) {
             case POLYURETHANE -> List.of(32.0, 48.0, 64.0, 96.0, 128.0, 160.0, 240.0, 320.0);
             case POLYISOCYANURATE -> List.of(32.0, 37.0, 64.0);
-            case PVC -> List.of(48.0, 60.0, 80.0, 100.0, 130.0);
+            case PVC -> List.of(48.0, 60.0, 80.0, 100.0, 130.0, 160.0, 250.0);
             case XPS -> List.of(28.0, 32.0);
             case EPS -> List.of(16.0, 24.0);
             case OTHER -> List.of();

@@ -3,85 +3,20 @@ package org.coachskin.panel;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.coachskin.Source;
-import org.coachskin.Standing;
+import org.coachskin.Table;
 import org.coachskin.laminate.Patch;
 
 /** Who and what presses on a panel, by the names a maker uses. */
 public final class EverydayLoads {
 
-    private static final double AIR = 1.225;
+    private static final double GRAVITY = 9.81;
 
-    /** Gust against the road speed [m/s] [common practice, no source]. */
-    private static final double GUST = 50 / 3.6;
-
-    private static final Source TRADE =
-            new Source("usual in the trade", "", Standing.COMMON_PRACTICE);
+    private static final Table WIND = Table.read(EverydayLoads.class, "wind.csv");
 
     private static final List<Named> KNOWN =
-            List.of(
-                    new Named(
-                            "thumb",
-                            100,
-                            new Patch.Disc(0.020),
-                            LoadCase.Kind.TOUCH,
-                            "a firm poke; pushes of one hand were measured at 107 to 136 N (Human Factors 50, 2008, p. 227, table 2)",
-                            TRADE),
-                    new Named(
-                            "palm",
-                            250,
-                            new Patch.Rectangle(0.100, 0.080),
-                            LoadCase.Kind.FELT,
-                            "closing or polishing; 200 N is mild, 400 N a hard lean on a straight arm",
-                            TRADE),
-                    new Named(
-                            "elbow",
-                            200,
-                            new Patch.Disc(0.030),
-                            LoadCase.Kind.TOUCH,
-                            "leaning on an elbow",
-                            TRADE),
-                    new Named(
-                            "hip",
-                            500,
-                            new Patch.Rectangle(0.250, 0.100),
-                            LoadCase.Kind.TOUCH,
-                            "leaning with the hip",
-                            TRADE),
-                    new Named(
-                            "knee",
-                            500,
-                            new Patch.Disc(0.070),
-                            LoadCase.Kind.PERSON,
-                            "half of a person on one knee",
-                            TRADE),
-                    new Named(
-                            "seated",
-                            1500,
-                            new Patch.Rectangle(0.300, 0.250),
-                            LoadCase.Kind.PERSON,
-                            "1000 N, times 1.5 for sitting down hard",
-                            TRADE),
-                    new Named(
-                            "foot",
-                            1300,
-                            new Patch.Rectangle(0.100, 0.250),
-                            LoadCase.Kind.PERSON,
-                            "1000 N, times 1.3, on a flat shoe; 1.0 kN is the load of EN 1991-1-1 for roof maintenance",
-                            new Source(
-                                    "EN 1991-1-1, concentrated load on roofs",
-                                    "",
-                                    Standing.FROM_MEMORY)),
-                    new Named(
-                            "heel",
-                            1000,
-                            new Patch.Rectangle(0.050, 0.050),
-                            LoadCase.Kind.PERSON,
-                            "all on a heel or a toe",
-                            new Source(
-                                    "EN 1991-1-1, concentrated load on roofs",
-                                    "",
-                                    Standing.FROM_MEMORY)));
+            known(Table.read(EverydayLoads.class, "everyday-loads.csv"));
 
     private EverydayLoads() {}
 
@@ -109,6 +44,55 @@ public final class EverydayLoads {
         }
     }
 
+    private static List<Named> known(Table table) {
+        return IntStream.range(0, table.size()).mapToObj(row -> named(table, row)).toList();
+    }
+
+    private static Named named(Table table, int row) {
+        double x = table.number(row, "x");
+        return new Named(
+                table.text(row, "name"),
+                table.number(row, "force"),
+                table.text(row, "patch").equals("disc")
+                        ? new Patch.Disc(x)
+                        : new Patch.Rectangle(x, table.number(row, "y")),
+                LoadCase.Kind.valueOf(table.text(row, "kind").toUpperCase(Locale.ROOT)),
+                table.text(row, "remark"),
+                table.source(row));
+    }
+
+    /**
+     * How the air pulls on a panel whose front edge leads.
+     *
+     * @param density of the air [kg/m^3]
+     * @param gust against the road speed [m/s]
+     * @param suction net of inside and outside, in dynamic pressures [-]
+     * @param frontSuction the same on the strip behind the front edge [-]
+     * @param front depth of that strip, as a share of the length [-]
+     * @param remark what stands behind the figures
+     * @param source where they come from
+     */
+    public record Wind(
+            double density,
+            double gust,
+            double suction,
+            double frontSuction,
+            double front,
+            String remark,
+            Source source) {}
+
+    /** Returns the figures behind {@link #wind}. */
+    public static Wind windFigures() {
+        return new Wind(
+                WIND.number(0, "air"),
+                WIND.number(0, "gust"),
+                WIND.number(0, "suction"),
+                WIND.number(0, "suction in front"),
+                WIND.number(0, "front"),
+                WIND.text(0, "remark"),
+                WIND.source(0));
+    }
+
     /** Returns the loads that press on a patch. */
     public static List<Named> known() {
         return KNOWN;
@@ -121,21 +105,40 @@ public final class EverydayLoads {
     }
 
     /**
-     * Returns suction by road speed: once the dynamic pressure of road speed and a gust of 50 km/h
-     * [common practice, no source]; judged both ways.
+     * Returns suction by road speed and a gust on a panel whose front edge leads: over the whole
+     * panel, and more of it on a strip behind that edge; judged both ways.
      *
      * @param speed road speed [m/s]
+     * @param length of the panel, front to rear [m]
      */
-    public static LoadCase wind(double speed) {
-        double air = speed + GUST;
-        double pressure = AIR * air * air / 2;
+    public static LoadCase wind(double speed, double length) {
+        Wind wind = windFigures();
+        double air = speed + wind.gust();
+        double dynamic = wind.density() * air * air / 2;
+        double more = dynamic * (wind.frontSuction() - wind.suction());
         return new LoadCase(
                 "wind",
-                List.of(new Load.Pressure(-pressure)),
+                List.of(
+                        new Load.Pressure(-dynamic * wind.suction()),
+                        new Load.StripPressure(-more, 0, wind.front() * length)),
                 List.of(),
                 LoadCase.Kind.SPREAD,
                 true,
                 false);
+    }
+
+    /**
+     * Returns the road speed at which {@link #wind} without its gust turns an unlatched lid about
+     * hinges at its rear edge, flat and even in weight [m/s].
+     *
+     * @param mass of the panel per area [kg/m^2]
+     */
+    public static double liftOffSpeed(double mass) {
+        Wind wind = windFigures();
+        double more = wind.frontSuction() - wind.suction();
+        // Moments about the rear edge, per dynamic pressure, width and length squared.
+        double lift = wind.suction() / 2 + more * wind.front() * (1 - wind.front() / 2);
+        return Math.sqrt(mass * GRAVITY / (lift * wind.density()));
     }
 
     /**
@@ -157,7 +160,7 @@ public final class EverydayLoads {
     public static LoadCase ownWeight() {
         return new LoadCase(
                 "own weight",
-                List.of(new Load.OwnWeight(9.81)),
+                List.of(new Load.OwnWeight(GRAVITY)),
                 List.of(),
                 LoadCase.Kind.SPREAD,
                 false,
@@ -173,7 +176,7 @@ public final class EverydayLoads {
     public static LoadCase luggage(double mass, Patch patch, double x, double y, boolean stays) {
         return new LoadCase(
                 "luggage",
-                List.of(new Load.Press(mass * 9.81, patch, x, y)),
+                List.of(new Load.Press(mass * GRAVITY, patch, x, y)),
                 List.of(),
                 LoadCase.Kind.SPREAD,
                 false,

@@ -52,6 +52,27 @@ public sealed interface Load {
     }
 
     /**
+     * A pressure on a strip across the whole width.
+     *
+     * @param pressure [Pa], positive inward; suction is negative
+     * @param from where the strip starts, from the front edge [m]
+     * @param to where it ends, from the front edge [m]; at most the length of the panel
+     */
+    record StripPressure(double pressure, double from, double to) implements Load {
+        /** Checks that the numbers are finite and that the strip has a depth. */
+        public StripPressure {
+            Require.finite("pressure", pressure, "Pa");
+            Require.notNegative("start of the strip", from, "m");
+            Require.positive("depth of the strip", to - from, "m");
+        }
+
+        @Override
+        public Load reversed() {
+            return new StripPressure(-pressure, from, to);
+        }
+    }
+
+    /**
      * The panel's own weight.
      *
      * @param inward component of gravity along the inward normal [m/s^2]: 9.81 for a lid that lies

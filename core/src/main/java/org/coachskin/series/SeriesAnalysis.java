@@ -116,6 +116,20 @@ public final class SeriesAnalysis implements Analysis {
         if (load instanceof Load.Pressure pressure) {
             return new PatchLoad(-pressure.pressure(), 0, a, 0, b, Triple.ZERO);
         }
+        if (load instanceof Load.StripPressure strip) {
+            if (strip.to() > b * (1 + 1e-9)) {
+                throw new IllegalArgumentException(
+                        "the strip reaches over the rear edge of "
+                                + panel.name()
+                                + ": "
+                                + strip.to()
+                                + " m of "
+                                + b
+                                + " m");
+            }
+            double rear = Math.min(strip.to(), b);
+            return new PatchLoad(-strip.pressure(), 0, a, strip.from(), rear, Triple.ZERO);
+        }
         if (load instanceof Load.OwnWeight weight) {
             return new PatchLoad(
                     -weight.inward() * panel.laminate().mass(), 0, a, 0, b, Triple.ZERO);

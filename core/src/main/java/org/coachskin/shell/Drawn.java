@@ -44,10 +44,10 @@ final class Drawn {
     /**
      * Returns the mesh of a panel.
      *
-     * @param presses patches to follow
+     * @param loads whose patches and strips are followed
      */
-    static Mesh mesh(Panel panel, List<Load.Press> presses) {
-        return Mesher.mesh(new Drawn(panel).drawing(presses));
+    static Mesh mesh(Panel panel, List<Load> loads) {
+        return Mesher.mesh(new Drawn(panel).drawing(loads));
     }
 
     /** Returns a mesh as a grid. */
@@ -81,25 +81,20 @@ final class Drawn {
         return new Grid(x, y, triangles, arcs);
     }
 
-    private Drawing drawing(List<Load.Press> presses) {
+    private Drawing drawing(List<Load> loads) {
         double edge = COARSE * Math.min(panel.width(), panel.length());
         Drawing.Builder drawing = Drawing.outline(outline());
         drawing.wishes(Wishes.edgesUpTo(edge));
         for (Opening opening : panel.openings()) {
             drawing.hole(loop(opening.shape(), opening.x(), opening.y(), 0));
         }
-        for (Load.Press press : presses) {
-            Patch patch = press.patch();
-            double size = 2 * Math.min(patch.halfX(), patch.halfY());
-            Loop rim =
-                    patch instanceof Patch.Disc disc
-                            ? Loop.circle(press.x(), press.y(), disc.diameter() / 2)
-                            : box(
-                                    press.x() - patch.halfX(),
-                                    press.y() - patch.halfY(),
-                                    press.x() + patch.halfX(),
-                                    press.y() + patch.halfY());
-            drawing.follow(rim, Math.min(edge, 2 * FINE * size));
+        for (Load load : loads) {
+            if (load instanceof Load.Press press) {
+                follow(drawing, press, edge);
+            } else if (load instanceof Load.StripPressure strip) {
+                followAcross(drawing, strip.from());
+                followAcross(drawing, strip.to());
+            }
         }
         for (Fitting fitting : panel.support().fittings()) {
             if (fitting instanceof Fitting.Pad pad) {
@@ -116,6 +111,26 @@ final class Drawn {
             follow(drawing, zone.region(), edge);
         }
         return drawing.build();
+    }
+
+    private static void follow(Drawing.Builder drawing, Load.Press press, double edge) {
+        Patch patch = press.patch();
+        double size = 2 * Math.min(patch.halfX(), patch.halfY());
+        Loop rim =
+                patch instanceof Patch.Disc disc
+                        ? Loop.circle(press.x(), press.y(), disc.diameter() / 2)
+                        : box(
+                                press.x() - patch.halfX(),
+                                press.y() - patch.halfY(),
+                                press.x() + patch.halfX(),
+                                press.y() + patch.halfY());
+        drawing.follow(rim, Math.min(edge, 2 * FINE * size));
+    }
+
+    private void followAcross(Drawing.Builder drawing, double y) {
+        if (y > 0 && y < panel.length()) {
+            drawing.follow(new Curve.Line(0, y, panel.width(), y));
+        }
     }
 
     private void follow(Drawing.Builder drawing, Region region, double edge) {

@@ -87,15 +87,16 @@ public final class ShellAnalysis implements Analysis {
     }
 
     private ShellPanel shell(Panel panel, List<List<Load>> cases) {
-        List<Load.Press> presses = new ArrayList<>();
+        List<Load> followed = new ArrayList<>();
         for (List<Load> loads : cases) {
             for (Load load : loads) {
-                if (load instanceof Load.Press press && !presses.contains(press)) {
-                    presses.add(press);
+                boolean drawn = load instanceof Load.Press || load instanceof Load.StripPressure;
+                if (drawn && !followed.contains(load)) {
+                    followed.add(load);
                 }
             }
         }
-        ShellPanel shell = new ShellPanel(panel, grid(panel, presses), order, firstOrder);
+        ShellPanel shell = new ShellPanel(panel, grid(panel, followed), order, firstOrder);
         if (!shell.stands()) {
             throw new NoAnswerException(
                     new Problem(
@@ -107,18 +108,18 @@ public final class ShellAnalysis implements Analysis {
         return shell;
     }
 
-    private Grid grid(Panel panel, List<Load.Press> presses) {
+    private Grid grid(Panel panel, List<Load> followed) {
         Object key =
                 List.of(
                         panel.outline(),
                         panel.openings(),
                         panel.zones().stream().map(zone -> zone.region()).toList(),
                         panel.support(),
-                        presses);
+                        followed);
         synchronized (grids) {
             Grid grid = grids.get(key);
             if (grid == null) {
-                grid = Drawn.grid(Drawn.mesh(panel, presses));
+                grid = Drawn.grid(Drawn.mesh(panel, followed));
                 if (grids.size() == KEPT) {
                     grids.remove(grids.keySet().iterator().next());
                 }

@@ -308,6 +308,15 @@ final class ShellPanel {
         } else if (part instanceof Load.Pressure pressure) {
             field[W] = -pressure.pressure();
             model.addEven(t -> true, field, load);
+        } else if (part instanceof Load.StripPressure strip) {
+            field[W] = -strip.pressure();
+            model.addEven(
+                    t -> {
+                        double y = model.grid.centre(t)[1];
+                        return y > strip.from() && y < strip.to();
+                    },
+                    field,
+                    load);
         } else if (part instanceof Load.OwnWeight weight) {
             for (int t = 0; t < model.grid.triangles(); t++) {
                 int triangle = t;
@@ -333,7 +342,7 @@ final class ShellPanel {
         }
     }
 
-    /** Spreads a force over the triangles that lie in its patch; the grid follows patches. */
+    /** Spreads a force over the triangles that lie in its patch; the grid follows patches and strips. */
     private void press(Load.Press press, double[] load) {
         double area = 0;
         boolean[] under = new boolean[model.grid.triangles()];

@@ -7,9 +7,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Map;
 import org.coachskin.Source;
+import org.coachskin.Table;
 import org.coachskin.TestStacks;
 import org.coachskin.material.Strength;
-import org.coachskin.material.Table;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -18,7 +18,7 @@ class FactorsTest {
 
     @Test
     void everyRowOfTheTableIsUsedOnceAndSaysWhereItComesFrom() {
-        Table table = Table.read("/org/coachskin/failure/factors.csv");
+        Table table = Table.read(Factors.class, "factors.csv");
         assertEquals(Factors.On.values().length, table.size());
         for (Factors.On on : Factors.On.values()) {
             Factor factor = Factors.STANDARD.on(on);

@@ -46,6 +46,27 @@ class CompatibilityTest {
         assertTrue(warmed.contains("trusted up to 72 degC"), warmed);
     }
 
+    @ParameterizedTest
+    @CsvSource({"XPS, 32, 75", "EPS, 24, 75", "PVC, 80, 70"})
+    void foamThatSoftensInTheSunIsACautionWhateverTheResin(
+            Foam.Kind kind, double density, int limit) {
+        List<String> hot =
+                found(kind, density, "epoxy warm cured", 0.3).stream()
+                        .map(Compatibility.Finding::toString)
+                        .filter(words -> words.contains("for the foam"))
+                        .toList();
+        assertEquals(1, hot.size());
+        assertTrue(hot.get(0).contains("up to about " + limit + " degC"), hot.get(0));
+        assertTrue(hot.get(0).contains("paint it white"), hot.get(0));
+    }
+
+    @Test
+    void urethaneStandsTheSun() {
+        assertTrue(
+                found(Foam.Kind.POLYURETHANE, 64, "epoxy warm cured", 0.3).stream()
+                        .noneMatch(finding -> finding.text().contains("for the foam")));
+    }
+
     private static String heat(String resin) {
         return found(Foam.Kind.POLYURETHANE, 64, resin, 0.3).get(0).toString();
     }

@@ -175,6 +175,16 @@ class ScheduleTest {
         assertThrows(IllegalArgumentException.class, () -> LayUp.USUAL.withGlassShare(0.95));
     }
 
+    @Test
+    void matScattersAsClothDoes() {
+        Schedule mat = schedule(List.of(wet("mat glass 458 g/m^2")), List.of(), false);
+        Schedule dry = mat.moved(PrimaryInput.GLASS_SHARE, 1);
+
+        assertEquals(0.325, dry.layUp().matShare(), 1e-15);
+        assertEquals(0.458 * (1 / 0.30 - 1), mat.masses().resin(), 1e-12);
+        assertEquals(0.458 * (1 / 0.325 - 1), dry.masses().resin(), 1e-12);
+    }
+
     private static Schedule moved(PrimaryInput input, double sigmas) {
         return schedule(List.of(HEAVY), List.of(HEAVY), false).moved(input, sigmas);
     }

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import org.coachskin.material.Cloth;
+import org.coachskin.material.Fibre;
 import org.coachskin.material.MaterialLibrary;
 import org.coachskin.material.Resin;
 import org.coachskin.material.Strength;
@@ -73,6 +74,66 @@ class WovenPlyTest {
         assertEquals(along.m11(), turned.m11(), 1e-9 * along.m11());
         assertEquals(along.m12(), turned.m12(), 1e-9 * along.m11());
         assertEquals(0, turned.m16(), 1e-9 * along.m11());
+    }
+
+    @ParameterizedTest
+    @ValueSource(doubles = {0.2, 0.35, 0.5, 0.65})
+    void aTowGrowsAsRosenAndHashinPrint(double vf) {
+        Fibre glass = TABLES.fibre("glass").orElseThrow();
+        TowExpansion ours = TowExpansion.of(glass, EPOXY, vf, EPOXY.e());
+
+        // Isotropic fibre, in engineering constants, with the full E1 and nu12 of the cylinders.
+        double vm = 1 - vf;
+        double nf = glass.nu12();
+        double nm = EPOXY.nu();
+        double kf = glass.e1() / (2 * (1 + nf) * (1 - 2 * nf));
+        double km = EPOXY.e() / (2 * (1 + nm) * (1 - 2 * nm));
+        double gm = EPOXY.g();
+        double k = km + vf / (1 / (kf - km) + vm / (km + gm));
+        double soft = vm / kf + vf / km + 1 / gm;
+        double e1 = vf * glass.e1() + vm * EPOXY.e() + 4 * vf * vm * (nf - nm) * (nf - nm) / soft;
+        double nu = vf * nf + vm * nm + vf * vm * (nf - nm) * (1 / km - 1 / kf) / soft;
+        double bulkF = 3 * (1 - 2 * nf) / glass.e1();
+        double bulkM = 3 * (1 - 2 * nm) / EPOXY.e();
+        double step = (glass.alpha1() - EPOXY.expansion()) / (bulkF - bulkM);
+        double mean = vf * glass.alpha1() + vm * EPOXY.expansion();
+        double bulk = vf * bulkF + vm * bulkM;
+        double along = mean + step * (3 * (1 - 2 * nu) / e1 - bulk);
+        double across = mean + step * (1.5 / k - 3 * (1 - 2 * nu) * nu / e1 - bulk);
+        assertEquals(along, ours.along(), 1e-9 * along);
+        assertEquals(across, ours.across(), 1e-9 * across);
+        // Schapery's bound lies above.
+        double energy = (1 + nf) * glass.alpha1() * vf + (1 + nm) * EPOXY.expansion() * vm;
+        assertTrue(across < energy - along * (vf * nf + vm * nm));
+    }
+
+    @Test
+    void aTowOfTheResinItselfGrowsAsTheResin() {
+        Fibre glass = TABLES.fibre("glass").orElseThrow();
+        Fibre same =
+                new Fibre(
+                        "resin",
+                        EPOXY.e(),
+                        EPOXY.e(),
+                        EPOXY.g(),
+                        EPOXY.nu(),
+                        EPOXY.nu(),
+                        EPOXY.density(),
+                        EPOXY.expansion(),
+                        EPOXY.expansion(),
+                        glass.tension(),
+                        glass.source());
+        TowExpansion tow = TowExpansion.of(same, EPOXY, 0.4, EPOXY.e());
+        assertEquals(EPOXY.expansion(), tow.along(), 1e-12);
+        assertEquals(EPOXY.expansion(), tow.across(), 1e-12);
+    }
+
+    @Test
+    void theMoreATowUndulatesTheMoreTheClothGrows() {
+        double straight = ply(Weave.STITCHED, 1, 0.5).alpha1();
+        double twill = ply(Weave.TWILL, 4, 0.5).alpha1();
+        double plain = ply(Weave.PLAIN, 2, 0.5).alpha1();
+        assertTrue(straight < twill && twill < plain && plain < 1.1 * straight);
     }
 
     @Test

@@ -1,6 +1,7 @@
 package org.coachskin.local;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -52,5 +53,55 @@ class LocalEffectTest {
         assertLikeItsNeighbour(1, 0.020, 7e6, 2.8e6, 0.3, new Patch.Disc(0.02));
         assertLikeItsNeighbour(
                 3, 0.010, 4e6, 1.5e6, 4e6 / 2 / 1.5e6 - 1, new Patch.Rectangle(0.1, 0.08));
+    }
+
+    @Test
+    void aRimThatIsNearIsFelt() {
+        Laminate stack = sandwich(2, 0.025, 12e6, 4.2e6, 0.43);
+        Patch patch = new Patch.Rectangle(0.06, 0.06);
+        double far = Double.POSITIVE_INFINITY;
+        LocalEffect left =
+                LocalEffect.of(
+                        stack, patch, FORCE, new LocalEffect.Site(0.03, far, far, far, 0, 0));
+        LocalEffect right =
+                LocalEffect.of(
+                        stack, patch, FORCE, new LocalEffect.Site(far, 0.03, far, far, 0, 0));
+        LocalEffect free = LocalEffect.of(stack, patch, FORCE);
+        double top = stack.thickness() / 2;
+        double middle = free.at(0, 0).strain(top).x();
+        // A rim bends nothing across itself.
+        assertEquals(0, left.at(-0.03, 0).strain(top).x(), 1e-6 * Math.abs(middle));
+        double there = left.at(-0.02, 0.01).strain(top).x();
+        assertEquals(there, right.at(0.02, 0.01).strain(top).x(), 1e-4 * Math.abs(middle));
+        double without = free.at(-0.02, 0.01).strain(top).x();
+        assertTrue(Math.abs(there - without) > 0.05 * Math.abs(without), there + " " + without);
+    }
+
+    @Test
+    void aSlightCrownChangesLittle() {
+        Laminate stack = sandwich(2, 0.012, 12e6, 4.2e6, 0.43);
+        Patch patch = new Patch.Rectangle(0.03, 0.03);
+        double far = Double.POSITIVE_INFINITY;
+        LocalEffect crowned =
+                LocalEffect.of(
+                        stack, patch, FORCE, new LocalEffect.Site(far, far, far, far, 1e-3, 1e-3));
+        LocalEffect flat = LocalEffect.of(stack, patch, FORCE);
+        assertEquals(flat.dent(), crowned.dent(), 1e-3 * flat.dent());
+        double top = stack.thickness() / 2;
+        double strain = flat.at(0, 0).strain(top).x();
+        assertEquals(strain, crowned.at(0, 0).strain(top).x(), 1e-3 * Math.abs(strain));
+    }
+
+    /** Half the thickness less the height of the foam is not nought here but 2e-18 m. */
+    @Test
+    void aSkinThatIsNotThereHasNoThickness() {
+        List<Layer> layers = new ArrayList<>();
+        layers.add(new Layer.Laid(TestStacks.ply(), 0));
+        layers.add(new Layer.Core(TestStacks.foam(12e6, 4.2e6, 0.43), 0.025));
+        Patch patch = new Patch.Rectangle(0.03, 0.03);
+        double dent = LocalEffect.of(new Laminate(layers), patch, FORCE).dent();
+        layers.set(1, new Layer.Core(TestStacks.foam(12e6, 4.2e6, 0.43), 0.02501));
+        double other = LocalEffect.of(new Laminate(layers), patch, FORCE).dent();
+        assertEquals(other, dent, 1e-2 * Math.abs(other));
     }
 }

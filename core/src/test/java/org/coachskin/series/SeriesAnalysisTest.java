@@ -53,6 +53,24 @@ class SeriesAnalysisTest {
         return tests;
     }
 
+    @Test
+    void aStripIsAPatchAcrossTheWholeWidth() {
+        Panel panel = Panel.flat("lid", 0.9, 0.6, LID);
+        Load strip = new Load.StripPressure(500, 0, 0.09);
+        Load press = new Load.Press(500 * 0.9 * 0.09, new Patch.Rectangle(0.9, 0.09), 0.45, 0.045);
+        Response ours = new SeriesAnalysis().statics(panel, List.of(strip));
+        Response same = new SeriesAnalysis().statics(panel, List.of(press));
+        for (double[] place : PLACES) {
+            double expected = same.deflection(place[0], place[1]);
+            assertTrue(expected > 0);
+            assertEquals(expected, ours.deflection(place[0], place[1]), 1e-9 * expected);
+        }
+        Load tooFar = new Load.StripPressure(500, 0.5, 0.61);
+        assertThrows(
+                IllegalArgumentException.class,
+                () -> new SeriesAnalysis().statics(panel, List.of(tooFar)));
+    }
+
     private static void compare(Theory theory, Panel panel) {
         var patch = new SeriesAnalysis.PatchLoad(-31250, 0.4, 0.5, 0.36, 0.44, Triple.ZERO);
         var part = new SeriesResponse.Part(patch, new PanelSeries(theory, panel, Triple.ZERO));

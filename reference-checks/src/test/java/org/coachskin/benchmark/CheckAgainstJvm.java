@@ -41,7 +41,7 @@ class CheckAgainstJvm {
 
     @Test
     void compare() throws IOException, InterruptedException {
-        Path root = Path.of("").toAbsolutePath().getParent();
+        Path root = Path.of("..").toAbsolutePath().normalize();
         String command = root.resolve("cli/coachskin").toString();
         String file = root.resolve("examples/panels/luggage-lid.yaml").toString();
         String java = Path.of(System.getProperty("java.home"), "bin", "java").toString();

@@ -23,6 +23,7 @@ final class AllTables {
         sections.addAll(MaterialTables.sections());
         sections.addAll(FailureTables.sections());
         sections.addAll(ElasticityTables.sections());
+        sections.add(NotHere.section());
         return sections;
     }
 }

@@ -8,22 +8,22 @@ import java.util.List;
  * plate theory.
  *
  * <p>With u = U cos &alpha;x sin &beta;y, v = V sin cos, w = W sin sin in each layer the equations
- * become ordinary ones in z. They are solved by elements of the eighth degree through the thickness
- * (nodes at Gauss-Lobatto points), short against the wave, so the error is that of rounding. Shares
- * no code with the library.
+ * become ordinary ones in z, on a curved panel with coefficients that vary. They are solved by
+ * elements of the eighth degree through the thickness (nodes at Gauss-Lobatto points), short
+ * against the wave, so the error is that of rounding. Shares no code with the library.
  */
 final class Elasticity3d {
 
-    private static final int DEGREE = 8;
+    private static final int DEGREE = GaussLobatto.DEGREE;
 
     /** Longest element, as a multiple of the reciprocal wave number. */
     private static final double REACH = 3;
 
-    private static final double[] NODE = lobatto();
+    private static final double[] NODE = GaussLobatto.NODE;
 
-    private static final double[] WEIGHT = weights();
+    private static final double[] WEIGHT = GaussLobatto.WEIGHT;
 
-    private static final double[][] SLOPE = slopes();
+    private static final double[][] SLOPE = GaussLobatto.SLOPE;
 
     /**
      * A layer, bottom to top, orthotropic in panel axes; stiffnesses in Pa.
@@ -79,9 +79,27 @@ final class Elasticity3d {
     }
 
     private final List<Solid> layers;
+    private final double curvatureX;
+    private final double curvatureY;
+    private final double lowest;
 
     Elasticity3d(List<Solid> layers) {
+        this(layers, 0, 0);
+    }
+
+    /**
+     * A curved stack in coordinates along its mid-height, where lengths along x at height z are 1 +
+     * z/Rx times as long. With one curvature that is the exact cylinder; with two, what is left out
+     * is the Gaussian curvature of the plan, of the order of rise over side squared.
+     *
+     * @param curvatureX 1/Rx [1/m], bulging toward the top
+     * @param curvatureY 1/Ry [1/m]
+     */
+    Elasticity3d(List<Solid> layers, double curvatureX, double curvatureY) {
         this.layers = List.copyOf(layers);
+        this.curvatureX = curvatureX;
+        this.curvatureY = curvatureY;
+        lowest = -layers.stream().mapToDouble(Solid::t).sum() / 2;
     }
 
     /** A wave: displacements and stresses at the nodes, with their heights. */
@@ -97,6 +115,27 @@ final class Elasticity3d {
         double last(int column) {
             return nodes.get(nodes.size() - 1)[column];
         }
+
+        /** Columns at height z, from the element that holds it; at an interface the lower one. */
+        double[] at(double z) {
+            int from = 0;
+            while (from + DEGREE + 1 < nodes.size() && nodes.get(from + DEGREE)[Z] < z) {
+                from += DEGREE + 1;
+            }
+            double[] sum = new double[TYZ + 1];
+            for (int i = 0; i <= DEGREE; i++) {
+                double share = 1;
+                double own = nodes.get(from + i)[Z];
+                for (int j = 0; j <= DEGREE; j++) {
+                    double other = nodes.get(from + j)[Z];
+                    share *= i == j ? 1 : (z - other) / (own - other);
+                }
+                for (int column = 0; column <= TYZ; column++) {
+                    sum[column] += share * nodes.get(from + i)[column];
+                }
+            }
+            return sum;
+        }
     }
 
     /** Columns of a node: z, U, V, W, sx, sy, txy, txz, tyz. */
@@ -111,7 +150,7 @@ final class Elasticity3d {
     static final int TXZ = 7;
     static final int TYZ = 8;
 
-    /** Solves one wave under a unit pressure on the top, upward. */
+    /** Solves one wave under a unit pressure on the top, upward, per area at mid-height. */
     Wave wave(double alpha, double beta) {
         double k = Math.sqrt(alpha * alpha + beta * beta);
         List<Solid> elements = new ArrayList<>();
@@ -135,8 +174,10 @@ final class Elasticity3d {
         int n = 3 * (elements.size() * DEGREE + 1);
         int band = 3 * (DEGREE + 1);
         double[][] matrix = new double[n][band];
+        double bottom = lowest;
         for (int e = 0; e < elements.size(); e++) {
-            assemble(elements.get(e), alpha, beta, matrix, 3 * e * DEGREE);
+            assemble(elements.get(e), bottom, alpha, beta, matrix, 3 * e * DEGREE);
+            bottom += elements.get(e).t;
         }
         double[] x = new double[n];
         x[n - 1] = 1;
@@ -144,63 +185,91 @@ final class Elasticity3d {
         return recover(elements, alpha, beta, x);
     }
 
-    /** Rows ex, ey, ez, gxy, gxz, gyz of node j at point i: coefficients of U, V, W. */
-    private static void assemble(Solid s, double a, double b, double[][] matrix, int at) {
+    /**
+     * Strains at one node of an element per unit of U, V, W there: those that hold the value, and
+     * {@code d}, the slope along z.
+     */
+    private record Strains(
+            double exu,
+            double exw,
+            double eyv,
+            double eyw,
+            double gxyu,
+            double gxyv,
+            double gxzu,
+            double gxzw,
+            double gyzv,
+            double gyzw,
+            double d) {}
+
+    /** Strains at point q by node i; on a curved panel lengths grow with height. */
+    private Strains strains(double t, double z, double alpha, double beta, int q, int i) {
+        double n = i == q ? 1 : 0;
+        double d = SLOPE[q][i] * 2 / t;
+        double hx = 1 + curvatureX * z;
+        double hy = 1 + curvatureY * z;
+        double a = alpha / hx * n;
+        double b = beta / hy * n;
+        double x = curvatureX / hx * n;
+        double y = curvatureY / hy * n;
+        return new Strains(-a, x, -b, y, b, a, d - x, a, d - y, b, d);
+    }
+
+    private void assemble(Solid s, double bottom, double a, double b, double[][] matrix, int at) {
         int count = DEGREE + 1;
+        Strains[] at0 = new Strains[count];
         for (int q = 0; q < count; q++) {
-            double w = WEIGHT[q] * s.t / 2;
+            double z = bottom + s.t * (1 + NODE[q]) / 2;
+            double w = WEIGHT[q] * s.t / 2 * (1 + curvatureX * z) * (1 + curvatureY * z);
             for (int i = 0; i < count; i++) {
-                double ni = i == q ? 1 : 0;
-                double di = SLOPE[q][i] * 2 / s.t;
-                for (int j = 0; j < count; j++) {
-                    double nj = j == q ? 1 : 0;
-                    double dj = SLOPE[q][j] * 2 / s.t;
-                    add(
-                            matrix,
-                            at + 3 * i,
-                            at + 3 * j,
-                            w
-                                    * (a * a * s.c11 * ni * nj
-                                            + b * b * s.c66 * ni * nj
-                                            + s.c55 * di * dj));
-                    add(matrix, at + 3 * i, at + 3 * j + 1, w * a * b * (s.c12 + s.c66) * ni * nj);
-                    add(
-                            matrix,
-                            at + 3 * i,
-                            at + 3 * j + 2,
-                            w * a * (s.c55 * di * nj - s.c13 * ni * dj));
-                    add(matrix, at + 3 * i + 1, at + 3 * j, w * a * b * (s.c12 + s.c66) * ni * nj);
-                    add(
-                            matrix,
-                            at + 3 * i + 1,
-                            at + 3 * j + 1,
-                            w
-                                    * (b * b * s.c22 * ni * nj
-                                            + a * a * s.c66 * ni * nj
-                                            + s.c44 * di * dj));
-                    add(
-                            matrix,
-                            at + 3 * i + 1,
-                            at + 3 * j + 2,
-                            w * b * (s.c44 * di * nj - s.c23 * ni * dj));
-                    add(
-                            matrix,
-                            at + 3 * i + 2,
-                            at + 3 * j,
-                            w * a * (s.c55 * ni * dj - s.c13 * di * nj));
-                    add(
-                            matrix,
-                            at + 3 * i + 2,
-                            at + 3 * j + 1,
-                            w * b * (s.c44 * ni * dj - s.c23 * di * nj));
-                    add(
-                            matrix,
-                            at + 3 * i + 2,
-                            at + 3 * j + 2,
-                            w * (s.c33 * di * dj + (a * a * s.c55 + b * b * s.c44) * ni * nj));
+                at0[i] = strains(s.t, z, a, b, q, i);
+            }
+            for (int i = 0; i < count; i++) {
+                for (int j = 0; j <= i; j++) {
+                    int row = at + 3 * i;
+                    int column = at + 3 * j;
+                    if (i != q && j != q) {
+                        double dd = w * at0[i].d * at0[j].d;
+                        matrix[row][row - column] += s.c55 * dd;
+                        matrix[row + 1][row - column] += s.c44 * dd;
+                        matrix[row + 2][row - column] += s.c33 * dd;
+                    } else {
+                        addBlock(s, w, at0[i], at0[j], matrix, row, column);
+                    }
                 }
             }
         }
+    }
+
+    private static void addBlock(
+            Solid s, double w, Strains p, Strains r, double[][] matrix, int row, int column) {
+        double uu = s.c11 * p.exu * r.exu + s.c66 * p.gxyu * r.gxyu + s.c55 * p.gxzu * r.gxzu;
+        double vv = s.c22 * p.eyv * r.eyv + s.c66 * p.gxyv * r.gxyv + s.c44 * p.gyzv * r.gyzv;
+        add(matrix, row, column, w * uu);
+        add(matrix, row + 1, column + 1, w * vv);
+        add(matrix, row, column + 1, w * (s.c12 * p.exu * r.eyv + s.c66 * p.gxyu * r.gxyv));
+        add(matrix, row + 1, column, w * (s.c12 * p.eyv * r.exu + s.c66 * p.gxyv * r.gxyu));
+        add(matrix, row, column + 2, w * (p.exu * alongX(s, r) + s.c55 * p.gxzu * r.gxzw));
+        add(matrix, row + 2, column, w * (r.exu * alongX(s, p) + s.c55 * r.gxzu * p.gxzw));
+        add(matrix, row + 1, column + 2, w * (p.eyv * alongY(s, r) + s.c44 * p.gyzv * r.gyzw));
+        add(matrix, row + 2, column + 1, w * (r.eyv * alongY(s, p) + s.c44 * r.gyzv * p.gyzw));
+        double through = s.c13 * r.exw + s.c23 * r.eyw + s.c33 * r.d;
+        double ww =
+                p.exw * alongX(s, r)
+                        + p.eyw * alongY(s, r)
+                        + p.d * through
+                        + s.c55 * p.gxzw * r.gxzw
+                        + s.c44 * p.gyzw * r.gyzw;
+        add(matrix, row + 2, column + 2, w * ww);
+    }
+
+    /** Stress along x that a deflection makes. */
+    private static double alongX(Solid s, Strains r) {
+        return s.c11 * r.exw + s.c12 * r.eyw + s.c13 * r.d;
+    }
+
+    private static double alongY(Solid s, Strains r) {
+        return s.c12 * r.exw + s.c22 * r.eyw + s.c23 * r.d;
     }
 
     private static void add(double[][] matrix, int row, int column, double value) {
@@ -234,12 +303,17 @@ final class Elasticity3d {
         }
     }
 
-    private static Wave recover(List<Solid> elements, double a, double b, double[] x) {
+    private Wave recover(List<Solid> elements, double alpha, double beta, double[] x) {
         Wave wave = new Wave();
         double bottom = 0;
         for (int e = 0; e < elements.size(); e++) {
             Solid s = elements.get(e);
             for (int q = 0; q <= DEGREE; q++) {
+                double z = bottom + s.t * (1 + NODE[q]) / 2;
+                double hx = 1 + curvatureX * (lowest + z);
+                double hy = 1 + curvatureY * (lowest + z);
+                double a = alpha / hx;
+                double b = beta / hy;
                 double du = 0;
                 double dv = 0;
                 double dw = 0;
@@ -254,72 +328,23 @@ final class Elasticity3d {
                 double u = x[at];
                 double v = x[at + 1];
                 double w = x[at + 2];
+                double ex = -a * u + curvatureX / hx * w;
+                double ey = -b * v + curvatureY / hy * w;
                 wave.nodes.add(
                         new double[] {
-                            bottom + s.t * (1 + NODE[q]) / 2,
+                            z,
                             u,
                             v,
                             w,
-                            -s.c11 * a * u - s.c12 * b * v + s.c13 * dw,
-                            -s.c12 * a * u - s.c22 * b * v + s.c23 * dw,
+                            s.c11 * ex + s.c12 * ey + s.c13 * dw,
+                            s.c12 * ex + s.c22 * ey + s.c23 * dw,
                             s.c66 * (b * u + a * v),
-                            s.c55 * (du + a * w),
-                            s.c44 * (dv + b * w)
+                            s.c55 * (du + a * w - curvatureX / hx * u),
+                            s.c44 * (dv + b * w - curvatureY / hy * v)
                         });
             }
             bottom += s.t;
         }
         return wave;
-    }
-
-    /**
-     * Nodes of the Gauss-Lobatto rule: the ends and the roots of the slope of the Legendre
-     * polynomial.
-     */
-    private static double[] lobatto() {
-        double[] x = new double[DEGREE + 1];
-        for (int i = 0; i <= DEGREE; i++) {
-            double z = -Math.cos(Math.PI * i / DEGREE);
-            for (int step = 0; step < 100 && i > 0 && i < DEGREE; step++) {
-                double[] p = legendre(z);
-                // Newton on (1 - z^2) P' by its relation to P_n and P_(n-1).
-                z -= (z * p[0] - p[1]) / ((DEGREE + 1) * p[0]);
-            }
-            x[i] = i == 0 ? -1 : i == DEGREE ? 1 : z;
-        }
-        return x;
-    }
-
-    private static double[] legendre(double z) {
-        double before = 1;
-        double now = z;
-        for (int k = 2; k <= DEGREE; k++) {
-            double next = ((2 * k - 1) * z * now - (k - 1) * before) / k;
-            before = now;
-            now = next;
-        }
-        return new double[] {now, before};
-    }
-
-    private static double[] weights() {
-        double[] w = new double[DEGREE + 1];
-        for (int i = 0; i <= DEGREE; i++) {
-            double p = legendre(NODE[i])[0];
-            w[i] = 2 / (DEGREE * (DEGREE + 1) * p * p);
-        }
-        return w;
-    }
-
-    private static double[][] slopes() {
-        double[][] d = new double[DEGREE + 1][DEGREE + 1];
-        for (int i = 0; i <= DEGREE; i++) {
-            for (int j = 0; j <= DEGREE; j++) {
-                if (i != j) {
-                    d[i][j] = legendre(NODE[i])[0] / legendre(NODE[j])[0] / (NODE[i] - NODE[j]);
-                    d[i][i] -= d[i][j];
-                }
-            }
-        }
-        return d;
     }
 }

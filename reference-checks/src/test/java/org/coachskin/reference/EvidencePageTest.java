@@ -3,13 +3,14 @@ package org.coachskin.reference;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.io.IOException;
+import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 
@@ -34,25 +35,32 @@ class EvidencePageTest {
     }
 
     private static String page() {
+        List<PublishedTable> tables = AllTables.all();
         StringBuilder page =
                 new StringBuilder(
                         """
                 # Evidence: published numbers and ours
 
-                Written by `EvidencePageTest` from the tables beside it; do not edit. Each table gives its source, where
-                and how it was read, and what the print carries. A disputed row is listed with our value and is not a target.
+                Written by `EvidencePageTest` from the tables beside it and held by it; do not edit.
+
                 """);
-        List<PublishedTable> tables = AllTables.all();
-        int rows = tables.stream().mapToInt(table -> table.rows().size()).sum();
+        page.append(new EvidenceSummary(tables).text());
         page.append(
-                String.format(
-                        Locale.ROOT, "%n%d published values in %d tables.%n", rows, tables.size()));
+                """
+
+                How to read it: `S` or `a/h` is side over thickness; `s` with an index is a stress, `w` a deflection, `M` a
+                moment per width, `A`, `B`, `D` the stiffnesses of a stack in its plane, coupled and in bending. `CLPT` is plate
+                theory without shear through the thickness, `FSDT` with it, the whole section turning as one (first-order);
+                in the layered theory the skins turn together and the foam by itself. Published figures stand as printed, with
+                their last noughts. "Same figure": ours rounds to the print. "Read" says how the number came to us; "from memory"
+                means that it was not seen again in print.
+                """);
         Map<String, List<PublishedTable>> chapters =
                 tables.stream()
                         .collect(
                                 Collectors.groupingBy(
                                         PublishedTable::chapter,
-                                        TreeMap::new,
+                                        LinkedHashMap::new,
                                         Collectors.toList()));
         chapters.forEach(
                 (chapter, inChapter) -> {
@@ -79,33 +87,50 @@ class EvidencePageTest {
         page.append("Read: ").append(table.header("Provenance")).append("  \n");
         page.append("Print carries: ").append(table.header("Printed")).append("  \n");
         page.append("Left out: ").append(table.header("Left out")).append("\n\n");
-        page.append("| quantity | published | ours | difference |\n|---|---|---|---|\n");
+        Columns columns =
+                new Columns("quantity", "unit", "published>", "ours>", "difference>", "agreement");
+        Columns why = new Columns("differs", "published>", "ours>", "by hand>", "why");
+        boolean anyDiffers = false;
         for (PublishedRow row : table.rows()) {
             double ours = table.ours(row.quantity());
-            page.append(
-                    String.format(
-                            Locale.ROOT,
-                            "| %s | %s %s | %s | %s%s |%n",
-                            row.quantity(),
-                            trimmed(row.published()),
-                            row.unit(),
-                            rounded(ours),
-                            difference(row.published(), ours),
-                            row.disputed() ? " (disputed)" : ""));
+            columns.row(
+                    row.quantity(),
+                    row.unit(),
+                    row.printed(),
+                    beside(row, ours),
+                    difference(row.published(), ours),
+                    row.isTarget() && row.sameFigure(ours) ? "same figure" : row.status().words);
+            if (!row.isTarget()) {
+                anyDiffers = true;
+                PublishedTable.Difference difference = table.difference(row);
+                double byHand = difference.byHand();
+                why.row(
+                        row.quantity(),
+                        row.printed(),
+                        beside(row, ours),
+                        Double.isNaN(byHand) ? "" : beside(row, byHand),
+                        difference.why());
+            }
+        }
+        page.append(columns.text());
+        if (anyDiffers) {
+            page.append('\n').append(why.text());
         }
         if (!table.remark().isEmpty()) {
             page.append('\n').append(table.remark()).append('\n');
         }
     }
 
-    private static String trimmed(double value) {
-        return value == Math.rint(value) && Math.abs(value) < 1e9
-                ? String.format(Locale.ROOT, "%.0f", value)
-                : Double.toString(value);
-    }
-
-    private static String rounded(double value) {
-        return String.format(Locale.ROOT, "%.5g", value);
+    /** One figure more than the print carries. */
+    private static String beside(PublishedRow row, double value) {
+        BigDecimal print = new BigDecimal(row.printed());
+        if (row.printed().contains("e")) {
+            return String.format(Locale.ROOT, "%." + print.precision() + "e", value)
+                    .replaceFirst("e([+-])0*", "e$1")
+                    .replace("e+", "e");
+        }
+        double small = Math.abs(value) < 1e-12 ? 0 : value;
+        return String.format(Locale.ROOT, "%." + (print.scale() + 1) + "f", small);
     }
 
     private static String difference(double published, double ours) {

@@ -12,7 +12,9 @@ final class FailureTables {
                 new PlyFailureTest(),
                 new StrengthParametersTest(),
                 new WrinklingTest(),
-                new WinklerPlateTest());
+                new WinklerPlateTest(),
+                new SkinStripTest(),
+                new ClassRulesTest());
     }
 
     static List<EvidenceSection> sections() {

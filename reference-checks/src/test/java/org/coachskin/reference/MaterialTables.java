@@ -9,7 +9,11 @@ final class MaterialTables {
 
     static List<PublishedTable> all() {
         return List.of(
-                new HandLayUpTest(), new ChamisTowTest(), new KawTowTest(), new FoamMinimaTest());
+                new HandLayUpTest(),
+                new ChamisTowTest(),
+                new KawTowTest(),
+                new SodenTowTest(),
+                new FoamMinimaTest());
     }
 
     static List<EvidenceSection> sections() {

@@ -35,7 +35,7 @@ abstract class PaganoPlate extends PublishedTable {
 
     @Override
     String chapter() {
-        return "3-D elasticity (the witness)";
+        return "3-D elasticity, against which the plate theories are checked";
     }
 
     @Override

@@ -9,6 +9,7 @@ import org.coachskin.laminate.Laminate;
 import org.coachskin.laminate.Layer;
 import org.coachskin.laminate.Ply;
 import org.coachskin.laminate.Sym2;
+import org.coachskin.laminate.Sym3;
 
 /**
  * A published table about plates and shallow shells carried along the whole rim; our values are
@@ -92,6 +93,27 @@ abstract class PlateTable extends PublishedTable {
         system.pressure(x);
         Cholesky.solve(k, system.size, x);
         return x;
+    }
+
+    /**
+     * Returns the sizes of sx, sy (middle) and txy (corner) at {@code z} in {@code layer} of a
+     * balanced symmetric plate 1 by 1 under a sine pressure of 1, first-order theory.
+     */
+    static double[] waveStress(WaveSystem system, Layer layer, double z) {
+        double[] x = wave(system, Math.PI, Math.PI);
+        double turnX = x[1] * Math.PI * z;
+        double turnY = x[system.first + 1] * Math.PI * z;
+        Sym3 q = layer.stiffness();
+        return new double[] {
+            Math.abs(q.m11() * turnX + q.m12() * turnY),
+            Math.abs(q.m12() * turnX + q.m22() * turnY),
+            Math.abs(q.m66() * (turnX + turnY))
+        };
+    }
+
+    /** Returns the force per width in compression along x at which this wave stands by itself. */
+    static double buckling(WaveSystem system, double alpha, double beta) {
+        return 1 / (wave(system, alpha, beta)[system.second] * alpha * alpha);
     }
 
     /** Returns the lowest circular frequency of one wave, by inverse iteration. */

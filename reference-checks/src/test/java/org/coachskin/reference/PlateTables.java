@@ -13,6 +13,8 @@ final class PlateTables {
                 new RoarkPlateTest(),
                 new MindlinPlateTest(),
                 new ReddyPlateTest(),
+                new AnglePlyPlateTest(),
+                new PaganoClassicalTest(),
                 new NafemsPlateTest(),
                 new SandwichPlateTest(),
                 new ReissnerCapTest(),
@@ -20,6 +22,9 @@ final class PlateTables {
                 new PlateFrequenciesTest(),
                 new NoorFrequenciesTest(),
                 new RavilleUengTest(),
-                new ThickPlateFrequenciesTest());
+                new ThickPlateFrequenciesTest(),
+                new SandwichBucklingTest(),
+                new CrossPlyBucklingTest(),
+                new ThinBucklingTest());
     }
 }

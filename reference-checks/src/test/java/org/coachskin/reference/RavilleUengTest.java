@@ -21,8 +21,28 @@ class RavilleUengTest extends PlateTable {
             for (int n = 1; n <= 3; n++) {
                 double omega = omega(system, m * Math.PI / 1.83, n * Math.PI / 1.22);
                 put(m + " " + n, omega / (2 * Math.PI));
+                if (m + n > 3 || n == 2) {
+                    differs(
+                            m + " " + n,
+                            solid(m * Math.PI / 1.83, n * Math.PI / 1.22),
+                            "3-D elasticity of faces and core gives ours; the print is high.");
+                }
             }
         }
+    }
+
+    /** Frequency by 3-D elasticity: stiffness of one wave over the mass of the panel [Hz]. */
+    private static double solid(double alpha, double beta) {
+        double t = 0.4064e-3;
+        double c = 6.35e-3;
+        double e = 68.98e9;
+        double g = e / 2.6;
+        Elasticity3d.Solid face = Elasticity3d.Solid.of(t, e, e, e, 0.3, 0.3, 0.3, g, g, g);
+        Elasticity3d.Solid core =
+                Elasticity3d.Solid.of(c, 1e3, 1e3, 1e10, 0, 0, 0, 1e3, 134.45e6, 51.71e6);
+        double w =
+                new Elasticity3d(List.of(face, core, face)).wave(alpha, beta).last(Elasticity3d.W);
+        return Math.sqrt(1 / (w * (2 * t * 2768 + c * 121.83))) / (2 * Math.PI);
     }
 
     private static Layer skin(double t) {
@@ -44,10 +64,5 @@ class RavilleUengTest extends PlateTable {
     @Override
     String title() {
         return "Natural frequencies of a honeycomb panel, first-order theory with S = G d^2/t";
-    }
-
-    @Override
-    String remark() {
-        return "From (1 2) on the printed theory runs 0.6 to 1.8 per cent above ours; 3-D elasticity gives ours to a tenth of a per cent (own recomputation).";
     }
 }

@@ -13,10 +13,24 @@ class ReddyPlateTest extends PlateTable {
                 put("FSDT sin " + stack + " a/h=" + slender, sine(system, slender));
                 put("FSDT udl " + stack + " a/h=" + slender, even(system, slender));
             }
+            if (stack.equals("[0/90/90/0]")) {
+                stresses(laminate(stack, 10));
+            }
             WaveSystem thin = plate(laminate(stack, 1000), RIGID);
             put("CLPT sin " + stack, sine(thin, 1000));
             put("CLPT udl " + stack, even(thin, 1000));
         }
+    }
+
+    /** Stress under a sine pressure at a/h = 10: top, upper face of the inner plies, corner. */
+    private void stresses(Laminate laminate) {
+        WaveSystem system = plate(laminate, 5.0 / 6);
+        String name = "FSDT sin [0/90/90/0] a/h=10 ";
+        double square = 100;
+        double h = laminate.thickness();
+        put(name + "sx", waveStress(system, laminate.layers().get(0), h / 2)[0] / square);
+        put(name + "sy", waveStress(system, laminate.layers().get(1), h / 4)[1] / square);
+        put(name + "sxy", waveStress(system, laminate.layers().get(0), h / 2)[2] / square);
     }
 
     /** Side 1, E2 = 1, equal plies. */

@@ -65,9 +65,9 @@ final class TestPlies {
      * The ply as a solid: through the thickness as the resin-rich direction, which a thin ply does
      * not feel.
      */
-    static Elasticity3d.Solid solid(Ply ply) {
+    static Elasticity3d.Solid solid(Ply ply, int plies) {
         return Elasticity3d.Solid.of(
-                ply.thickness(),
+                plies * ply.thickness(),
                 ply.e1(),
                 ply.e2(),
                 7e9,

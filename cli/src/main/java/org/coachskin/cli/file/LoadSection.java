@@ -40,6 +40,7 @@ final class LoadSection {
     private final Section root;
     private final Findings findings;
     private final PlaceSection places;
+    private final double length;
     private final List<PanelFile.Assumption> assumptions;
     private final List<Load> heat = new ArrayList<>();
 
@@ -47,6 +48,7 @@ final class LoadSection {
         this.root = root;
         this.findings = root.findings();
         this.places = new PlaceSection(width, length);
+        this.length = length;
         this.assumptions = assumptions;
     }
 
@@ -215,7 +217,7 @@ final class LoadSection {
             case "wind" -> {
                 OptionalDouble speed = single(name, node, Dimension.SPEED, 1, 120, "110 km/h");
                 yield speed.isPresent()
-                        ? Optional.of(EverydayLoads.wind(speed.getAsDouble()))
+                        ? Optional.of(EverydayLoads.wind(speed.getAsDouble(), length))
                         : Optional.empty();
             }
             case "snow" -> {

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.function.Supplier;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.coachskin.Source;
 import org.coachskin.Standing;
 import org.coachskin.laminate.Compatibility;
@@ -18,6 +19,7 @@ import org.coachskin.material.Cloth;
 import org.coachskin.material.Foam;
 import org.coachskin.material.MaterialLibrary;
 import org.coachskin.material.Resin;
+import org.coachskin.material.Weave;
 import org.coachskin.units.Dimension;
 import org.coachskin.units.Quantity;
 import org.coachskin.units.QuantityException;
@@ -61,9 +63,10 @@ final class ScheduleSection {
 
     Optional<Schedule> read() {
         Optional<Resin> resin = resin();
-        LayUp layUp = layUp();
+        LayUp way = layUp();
         List<Schedule.Item> outside = plies("outside");
         List<Schedule.Item> inside = plies("inside");
+        LayUp layUp = shares(way, outside, inside);
         Optional<Schedule.Board> board = root.has("foam") ? board() : Optional.empty();
         Schedule.SealCoatMass coat = sealCoat(root.has("foam"));
         if (outside.isEmpty() && inside.isEmpty() && findings.isEmpty()) {
@@ -154,10 +157,6 @@ final class ScheduleSection {
                                 + String.join(", ", names));
             }
             layUp = known.orElse(layUp);
-        } else if (!root.has("glass share")) {
-            assumptions.add(
-                    new PanelFile.Assumption(
-                            "method", "half of each skin's weight is glass (brush and squeegee)"));
         }
         Numbers n = new Numbers(root);
         double share = n.or("glass share", Dimension.SHARE, 0.2, 0.75, layUp.glassShare());
@@ -165,12 +164,56 @@ final class ScheduleSection {
         if (!n.complete() || !(root.has("glass share") || root.has("voids"))) {
             return layUp;
         }
+        LayUp own = layUp.withGlassShare(share);
         return new LayUp(
-                layUp.name(),
+                own.name(),
                 share,
-                layUp.spread(),
+                own.matShare(),
+                own.spread(),
                 voids,
                 new Source("your coupon", "", Standing.MEASURED));
+    }
+
+    /**
+     * Notes which glass shares of the cloth and mat that are laid nobody gave; a share given for
+     * skins of mat alone is that of mat.
+     */
+    private LayUp shares(LayUp layUp, List<Schedule.Item> outside, List<Schedule.Item> inside) {
+        List<Boolean> mats =
+                Stream.concat(outside.stream(), inside.stream())
+                        .filter(Schedule.Wet.class::isInstance)
+                        .map(item -> ((Schedule.Wet) item).cloth().weave() == Weave.MAT)
+                        .toList();
+        boolean given = root.has("glass share");
+        if (given && !mats.isEmpty() && !mats.contains(false)) {
+            return new LayUp(
+                    layUp.name(),
+                    layUp.glassShare(),
+                    layUp.glassShare(),
+                    layUp.spread(),
+                    layUp.voids(),
+                    layUp.source());
+        }
+        List<String> words = new ArrayList<>();
+        if (mats.contains(false) && !given && !root.has("method")) {
+            words.add(
+                    "glass is "
+                            + percent(layUp.glassShare())
+                            + " of the weight of wetted cloth ("
+                            + layUp.name()
+                            + ")");
+        }
+        if (mats.contains(true)) {
+            words.add("glass is " + percent(layUp.matShare()) + " of the weight of wetted mat");
+        }
+        if (!words.isEmpty()) {
+            assumptions.add(new PanelFile.Assumption("method", String.join(", ", words)));
+        }
+        return layUp;
+    }
+
+    private static String percent(double share) {
+        return Math.round(100 * share) + " %";
     }
 
     private Optional<Schedule.Board> board() {

@@ -245,7 +245,7 @@ class BadFileTest {
     @ParameterizedTest
     @CsvSource({
         "polyurethane, 500, 32 to 320",
-        "PVC, 180, 48 to 130",
+        "PVC, 340, 48 to 250",
         "EPS, 10, 16 to 24",
         "XPS, 50, 28 to 32",
         "polyisocyanurate, 90, 32 to 64"
