@@ -31,7 +31,7 @@ public final class Mesher {
         List<Mesh.SharpCorner> sharp = new ArrayList<>();
         double angle = drawing.wishes().smallestAngle();
         for (int v = 0; v < arrangement.vertices().size(); v++) {
-            if (corners.sharpest(v) < 2 * angle) {
+            if (corners.sharpest(v) < Corners.SHARP) {
                 sharp.add(new Mesh.SharpCorner(arrangement.vertices().get(v), corners.sharpest(v)));
             }
         }

@@ -13,7 +13,10 @@ final class Refiner {
     /** Vertices of the box come before those of the arrangement. */
     static final int BOX = 4;
 
-    private static final int MOST_VERTICES = 60_000;
+    private static final int MOST_VERTICES = 20_000;
+
+    /** Triangles with too long an edge come before those that are only too sharp. */
+    private static final double TOO_LONG = 1e6;
 
     /** Off-centres aim at a little more than the angle asked for. */
     private static final double OVER = 1.05;
@@ -23,6 +26,9 @@ final class Refiner {
 
     /** Arcs that turn less are not divided for the sake of a corner, rad. */
     private static final double STRAIGHT = Math.PI / 24;
+
+    /** Nor those that turn less than this for the sake of a corner at all, rad. */
+    private static final double FLAT = 1e-4;
 
     final Triangulation tri;
     final List<Segment> segments = new ArrayList<>();
@@ -137,7 +143,7 @@ final class Refiner {
                 if (tri.org[h] == entry.a
                         && tri.org[h + 1] == entry.b
                         && tri.org[h + 2] == entry.c) {
-                    mend(entry.t);
+                    mend(entry.t, entry.key >= TOO_LONG);
                 }
             }
             if (tri.vertexCount > MOST_VERTICES) {
@@ -211,7 +217,7 @@ final class Refiner {
         // the other two sides and its sine.
         double sine = Math.sqrt(shortest) * area / Math.sqrt(product);
         if (excess > 1 + 1e-9) {
-            queue(1e6 * excess, t);
+            queue(TOO_LONG * excess, t);
         } else if (sine < sinSharpest && !excused(shortEdge)) {
             queue(1 / sine, t);
         } else {
@@ -238,12 +244,14 @@ final class Refiner {
                 continue;
             }
             double turn = bulge(h);
-            if (Math.abs(turn) * 2 < STRAIGHT) {
-                continue;
-            }
             double atStart = cornerAngle(h) + turn + bulge(Triangulation.prev(h));
             double atEnd = cornerAngle(Triangulation.next(h)) + turn + bulge(Triangulation.next(h));
-            if (turn < 0 && Math.min(atStart, atEnd) < CURVED) {
+            double sharpest = Math.min(atStart, atEnd);
+            boolean flat = Math.abs(turn) * 2 < STRAIGHT;
+            if (flat && (sharpest > -turn || -turn < FLAT)) {
+                continue;
+            }
+            if (turn < 0 && sharpest < CURVED) {
                 segmentQueue.add(new int[] {tri.seg[h], 1});
             } else if (turn > 0 && Math.max(atStart, atEnd) > Math.PI - CURVED) {
                 segmentQueue.add(new int[] {tri.seg[h], 1});
@@ -298,7 +306,7 @@ final class Refiner {
         return false;
     }
 
-    private void mend(int t) {
+    private void mend(int t, boolean tooLong) {
         int h = 3 * t;
         for (int k = 3 * t + 1; k < 3 * t + 3; k++) {
             if (square(tri.org[k], tri.dest(k)) < square(tri.org[h], tri.dest(h))) {
@@ -321,12 +329,12 @@ final class Refiner {
         for (int s : inTheWay) {
             Segment segment = segments.get(s);
             boolean sharp = sharpEnd(segment, segment.a()) || sharpEnd(segment, segment.b());
-            if (sharp && square(segment.a(), segment.b()) / 4 < shortest) {
+            if (!tooLong && sharp && square(segment.a(), segment.b()) / 4 < shortest) {
                 return;
             }
         }
         inTheWay.forEach(s -> segmentQueue.add(new int[] {s, 1}));
-        queue(0, t);
+        queue(tooLong ? TOO_LONG : 0, t);
     }
 
     /** The circumcentre, or a place on the way to it from the middle of the shortest edge. */
