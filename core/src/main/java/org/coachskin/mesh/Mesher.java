@@ -44,10 +44,10 @@ public final class Mesher {
         Mesh mesh;
         try {
             mesh = refine(arrangement, List.of(), origin);
-        } catch (Refiner.TooManyException e) {
+        } catch (TooManyException e) {
             throw new NoAnswerException(
                     new Problem(
-                            Place.of(drawing, e.place),
+                            Place.of(drawing, e.place()),
                             "",
                             "the drawing asks for too many triangles, most of them here",
                             "wish for longer edges, or leave out lines that all but touch"));

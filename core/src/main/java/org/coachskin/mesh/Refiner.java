@@ -54,16 +54,6 @@ final class Refiner {
         }
     }
 
-    /** Thrown when the vertices run out, with the place. */
-    static final class TooManyException extends RuntimeException {
-        private static final long serialVersionUID = 1L;
-        final transient Point place;
-
-        TooManyException(Point place) {
-            this.place = place;
-        }
-    }
-
     Refiner(Arrangement arrangement, SizeField sizes, double smallestAngle, List<Point> free) {
         this.arrangement = arrangement;
         this.sizes = sizes;

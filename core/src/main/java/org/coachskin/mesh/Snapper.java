@@ -16,6 +16,7 @@ final class Snapper {
 
     private static final double EXACT = 1e-9;
     private static final int ROUNDS = 12;
+    private static final int SAMPLES = 32;
 
     private final Drawing drawing;
     private final List<Curve> curves;
@@ -358,8 +359,8 @@ final class Snapper {
     private double shift(Piece piece) {
         double most = 0;
         for (int number : piece.curves()) {
-            for (int k = 0; k <= 4; k++) {
-                Point p = piece.curve().at(k / 4.0);
+            for (int k = 0; k <= SAMPLES; k++) {
+                Point p = piece.curve().at((double) k / SAMPLES);
                 most = Math.max(most, curves.get(number).distance(p.x(), p.y()));
             }
         }

@@ -1,6 +1,13 @@
 package org.coachskin.mesh;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
 import java.util.Random;
+import java.util.stream.Stream;
+import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import org.coachskin.NoAnswerException;
 
@@ -22,7 +29,11 @@ class RandomDrawingTest {
                 r.nextInt(4) == 0
                         ? Loop.circle(w / 2, d / 2, Math.min(w, d) / 2)
                         : Loop.rectangle(
-                                0, 0, w, d, r.nextBoolean() ? 0 : between(r, 0.01, d / 2.1));
+                                0,
+                                0,
+                                w,
+                                d,
+                                r.nextBoolean() ? 0 : between(r, 0.01, Math.min(w, d) / 2.1));
         Drawing.Builder b = Drawing.outline(outline);
         int holes = r.nextInt(3);
         for (int i = 0; i < holes; i++) {
@@ -71,7 +82,7 @@ class RandomDrawingTest {
             return;
         }
         MeshChecks.sound(drawing, mesh);
-        MeshChecks.followed(drawing, mesh, 1e-9 + mesh.largestShift());
+        MeshChecks.followed(drawing, mesh, 1e-9 + 1.05 * mesh.largestShift());
         assertTrue(mesh.largestShift() < 5 * drawing.wishes().together(), "laid together");
     }
 
