@@ -36,7 +36,8 @@ public final class Mesh {
             SizeField sizes,
             double smallestAngle,
             List<SharpCorner> sharpCorners,
-            double largestShift) {}
+            double largestShift,
+            Point leftFront) {}
 
     Mesh(double[] x, double[] y, int[] corners, List<Trace> traces, Origin origin) {
         this.x = x;

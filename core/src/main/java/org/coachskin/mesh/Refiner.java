@@ -180,7 +180,6 @@ final class Refiner {
         if (!tri.inside[t]) {
             return;
         }
-        double longest = 0;
         double shortest = Double.MAX_VALUE;
         int shortEdge = -1;
         double excess = 0;
@@ -190,7 +189,6 @@ final class Refiner {
             int b = tri.dest(h);
             double square = shapes.square(a, b);
             product *= square;
-            longest = Math.max(longest, square);
             if (square < shortest) {
                 shortest = square;
                 shortEdge = h;
@@ -367,7 +365,7 @@ final class Refiner {
             chord = tri.twin[chord];
         }
         if (tri.apex(chord) != m) {
-            throw new Constrain.ClashException();
+            throw constrain.clash(m);
         }
         tri.inside[chord / 3] = tri.inside[tri.twin[chord] / 3];
         tri.mark(chord, -1);
