@@ -15,7 +15,22 @@ final class Constrain {
 
     /** A segment that runs through a vertex or across another segment. */
     static final class ClashException extends RuntimeException {
+
         private static final long serialVersionUID = 1L;
+
+        private final transient Point place;
+
+        ClashException(Point place) {
+            this.place = place;
+        }
+
+        Point place() {
+            return place;
+        }
+    }
+
+    ClashException clash(int vertex) {
+        return new ClashException(new Point(tri.x[vertex], tri.y[vertex]));
     }
 
     private record Pair(int p, int q) {}
@@ -32,7 +47,7 @@ final class Constrain {
         int limit = 64 + crossing.size() * crossing.size() * 8;
         while (!crossing.isEmpty()) {
             if (limit-- < 0) {
-                throw new ClashException();
+                throw clash(a);
             }
             Pair pair = crossing.removeFirst();
             int h = tri.edge(pair.p, pair.q);
@@ -52,7 +67,7 @@ final class Constrain {
         }
         int h = tri.edge(a, b);
         if (h < 0) {
-            throw new ClashException();
+            throw clash(a);
         }
         tri.mark(h, segment);
         for (Pair pair : made) {
@@ -72,13 +87,13 @@ final class Constrain {
         while (!(tri.turn(a, tri.dest(h), b) > 0 && tri.turn(a, tri.apex(h), b) < 0)) {
             h = tri.twin[Triangulation.prev(h)];
             if (h < 0 || h == start) {
-                throw new ClashException();
+                throw clash(a);
             }
         }
         int e = Triangulation.next(h);
         while (true) {
             if (tri.seg[e] >= 0) {
-                throw new ClashException();
+                throw clash(a);
             }
             found.addLast(new Pair(tri.org[e], tri.dest(e)));
             int g = tri.twin[e];
@@ -88,7 +103,7 @@ final class Constrain {
             }
             double side = tri.turn(a, b, v);
             if (side == 0) {
-                throw new ClashException();
+                throw clash(a);
             }
             e = side > 0 ? Triangulation.next(g) : Triangulation.prev(g);
         }

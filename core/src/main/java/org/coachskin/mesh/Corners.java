@@ -9,7 +9,8 @@ final class Corners {
     /** A place where lines of the drawing meet at less than 60 degrees. */
     private record Meeting(int first, int second, double angle) {}
 
-    private static final double SHARP = Math.PI / 3;
+    /** Corners below this have to be meshed with care, rad. */
+    static final double SHARP = Math.PI / 3;
 
     private final List<List<Meeting>> at = new ArrayList<>();
 

@@ -111,7 +111,7 @@ final class Divider {
     /** Halves arcs until nothing lies between any of them and its chord. */
     private void clearChords() {
         boolean changed = true;
-        while (changed && segments.size() < MOST_PARTS) {
+        while (changed && segments.size() < MOST_PARTS / 4) {
             changed = false;
             List<Segment> next = new ArrayList<>();
             for (Segment segment : segments) {

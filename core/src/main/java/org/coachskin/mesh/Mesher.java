@@ -31,27 +31,19 @@ public final class Mesher {
         List<Mesh.SharpCorner> sharp = new ArrayList<>();
         double angle = drawing.wishes().smallestAngle();
         for (int v = 0; v < arrangement.vertices().size(); v++) {
-            if (corners.sharpest(v) < 2 * angle) {
+            if (corners.sharpest(v) < Corners.SHARP) {
                 sharp.add(new Mesh.SharpCorner(arrangement.vertices().get(v), corners.sharpest(v)));
             }
         }
+        Box box = Box.of(drawing.outline());
         Mesh.Origin origin =
                 new Mesh.Origin(
                         SizeField.of(drawing),
                         angle,
                         List.copyOf(sharp),
-                        arrangement.largestShift());
-        Mesh mesh;
-        try {
-            mesh = refine(arrangement, List.of(), origin);
-        } catch (Refiner.TooManyException e) {
-            throw new NoAnswerException(
-                    new Problem(
-                            Place.of(drawing, e.place),
-                            "",
-                            "the drawing asks for too many triangles, most of them here",
-                            "wish for longer edges, or leave out lines that all but touch"));
-        }
+                        arrangement.largestShift(),
+                        new Point(box.left(), box.front()));
+        Mesh mesh = refine(arrangement, List.of(), origin);
         double area = drawing.area();
         if (!(Math.abs(mesh.area() - area) <= SAME_AREA * area)) {
             throw new IllegalStateException("area " + mesh.area() + " for " + area);
@@ -60,8 +52,25 @@ public final class Mesher {
     }
 
     static Mesh refine(Arrangement arrangement, List<Point> free, Mesh.Origin origin) {
-        Refiner refiner = new Refiner(arrangement, origin.sizes(), origin.smallestAngle(), free);
-        refiner.refine();
-        return Extraction.of(refiner, origin);
+        try {
+            Refiner refiner =
+                    new Refiner(arrangement, origin.sizes(), origin.smallestAngle(), free);
+            refiner.refine();
+            return Extraction.of(refiner, origin);
+        } catch (TooManyException e) {
+            throw new NoAnswerException(
+                    new Problem(
+                            Place.of(origin.leftFront(), e.place()),
+                            "",
+                            "the drawing asks for too many triangles, most of them here",
+                            "wish for longer edges, or leave out lines that all but touch"));
+        } catch (Constrain.ClashException e) {
+            throw new NoAnswerException(
+                    new Problem(
+                            Place.of(origin.leftFront(), e.place()),
+                            "",
+                            "lines lie so close together here that they cannot be told apart",
+                            "draw them on one another, or leave one out"));
+        }
     }
 }

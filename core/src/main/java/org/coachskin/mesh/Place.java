@@ -9,11 +9,16 @@ final class Place {
 
     static String of(Drawing drawing, Point p) {
         Box box = Box.of(drawing.outline());
+        return of(new Point(box.left(), box.front()), p);
+    }
+
+    /** The same, by the corner that the tape starts from. */
+    static String of(Point leftFront, Point p) {
         return String.format(
                 Locale.ROOT,
                 "%d mm from the left, %d mm from the front",
-                Math.round(1000 * (p.x() - box.left())),
-                Math.round(1000 * (p.y() - box.front())));
+                Math.round(1000 * (p.x() - leftFront.x())),
+                Math.round(1000 * (p.y() - leftFront.y())));
     }
 
     static String mm(double length) {

@@ -13,7 +13,10 @@ final class Refiner {
     /** Vertices of the box come before those of the arrangement. */
     static final int BOX = 4;
 
-    private static final int MOST_VERTICES = 60_000;
+    private static final int MOST_VERTICES = 20_000;
+
+    /** Triangles with too long an edge come before those that are only too sharp. */
+    private static final double TOO_LONG = 1e6;
 
     /** Off-centres aim at a little more than the angle asked for. */
     private static final double OVER = 1.05;
@@ -24,11 +27,15 @@ final class Refiner {
     /** Arcs that turn less are not divided for the sake of a corner, rad. */
     private static final double STRAIGHT = Math.PI / 24;
 
+    /** Nor those that turn less than this for the sake of a corner at all, rad. */
+    private static final double FLAT = 1e-4;
+
     final Triangulation tri;
     final List<Segment> segments = new ArrayList<>();
     private final List<Boolean> alive = new ArrayList<>();
     private final Arrangement arrangement;
     private final SizeField sizes;
+    private final Shapes shapes;
     private final Corners corners;
     private final Constrain constrain;
     private final double sinSharpest;
@@ -47,16 +54,6 @@ final class Refiner {
         }
     }
 
-    /** Thrown when the vertices run out, with the place. */
-    static final class TooManyException extends RuntimeException {
-        private static final long serialVersionUID = 1L;
-        final transient Point place;
-
-        TooManyException(Point place) {
-            this.place = place;
-        }
-    }
-
     Refiner(Arrangement arrangement, SizeField sizes, double smallestAngle, List<Point> free) {
         this.arrangement = arrangement;
         this.sizes = sizes;
@@ -71,6 +68,7 @@ final class Refiner {
             box = i == 0 ? dot : box.with(dot);
         }
         this.tri = new Triangulation(box);
+        this.shapes = new Shapes(tri);
         this.constrain = new Constrain(tri);
         int last = 0;
         int given = arrangement.vertices().size();
@@ -137,7 +135,7 @@ final class Refiner {
                 if (tri.org[h] == entry.a
                         && tri.org[h + 1] == entry.b
                         && tri.org[h + 2] == entry.c) {
-                    mend(entry.t);
+                    mend(entry.t, entry.key >= TOO_LONG);
                 }
             }
             if (tri.vertexCount > MOST_VERTICES) {
@@ -174,13 +172,7 @@ final class Refiner {
     /** Whether the apex sees an edge under more than a right angle. */
     private boolean seenWide(int h) {
         int p = tri.apex(h);
-        return seenWide(h, tri.x[p], tri.y[p]);
-    }
-
-    private boolean seenWide(int h, double px, double py) {
-        int a = tri.org[h];
-        int b = tri.dest(h);
-        return (tri.x[a] - px) * (tri.x[b] - px) + (tri.y[a] - py) * (tri.y[b] - py) < 0;
+        return shapes.seenWide(h, tri.x[p], tri.y[p]);
     }
 
     /** Queues a triangle that has to be mended. */
@@ -188,7 +180,6 @@ final class Refiner {
         if (!tri.inside[t]) {
             return;
         }
-        double longest = 0;
         double shortest = Double.MAX_VALUE;
         int shortEdge = -1;
         double excess = 0;
@@ -196,9 +187,8 @@ final class Refiner {
         for (int h = 3 * t; h < 3 * t + 3; h++) {
             int a = tri.org[h];
             int b = tri.dest(h);
-            double square = square(a, b);
+            double square = shapes.square(a, b);
             product *= square;
-            longest = Math.max(longest, square);
             if (square < shortest) {
                 shortest = square;
                 shortEdge = h;
@@ -211,7 +201,7 @@ final class Refiner {
         // the other two sides and its sine.
         double sine = Math.sqrt(shortest) * area / Math.sqrt(product);
         if (excess > 1 + 1e-9) {
-            queue(1e6 * excess, t);
+            queue(TOO_LONG * excess, t);
         } else if (sine < sinSharpest && !excused(shortEdge)) {
             queue(1 / sine, t);
         } else {
@@ -225,12 +215,6 @@ final class Refiner {
                         key, serial++, t, tri.org[3 * t], tri.org[3 * t + 1], tri.org[3 * t + 2]));
     }
 
-    private double square(int a, int b) {
-        double dx = tri.x[b] - tri.x[a];
-        double dy = tri.y[b] - tri.y[a];
-        return dx * dx + dy * dy;
-    }
-
     /** Divides an arc that bulges into a triangle so far that a corner becomes too sharp. */
     private void judgeCurved(int t) {
         for (int h = 3 * t; h < 3 * t + 3; h++) {
@@ -238,12 +222,15 @@ final class Refiner {
                 continue;
             }
             double turn = bulge(h);
-            if (Math.abs(turn) * 2 < STRAIGHT) {
+            double atStart = shapes.cornerAngle(h) + turn + bulge(Triangulation.prev(h));
+            double atEnd =
+                    shapes.cornerAngle(Triangulation.next(h)) + turn + bulge(Triangulation.next(h));
+            double sharpest = Math.min(atStart, atEnd);
+            boolean flat = Math.abs(turn) * 2 < STRAIGHT;
+            if (flat && (sharpest > -turn || -turn < FLAT)) {
                 continue;
             }
-            double atStart = cornerAngle(h) + turn + bulge(Triangulation.prev(h));
-            double atEnd = cornerAngle(Triangulation.next(h)) + turn + bulge(Triangulation.next(h));
-            if (turn < 0 && Math.min(atStart, atEnd) < CURVED) {
+            if (turn < 0 && sharpest < CURVED) {
                 segmentQueue.add(new int[] {tri.seg[h], 1});
             } else if (turn > 0 && Math.max(atStart, atEnd) > Math.PI - CURVED) {
                 segmentQueue.add(new int[] {tri.seg[h], 1});
@@ -264,16 +251,6 @@ final class Refiner {
         return s.a() == tri.org[h] ? sweep / 2 : -sweep / 2;
     }
 
-    private double cornerAngle(int h) {
-        int v = tri.org[h];
-        int b = tri.dest(h);
-        int c = tri.apex(h);
-        double dot =
-                (tri.x[b] - tri.x[v]) * (tri.x[c] - tri.x[v])
-                        + (tri.y[b] - tri.y[v]) * (tri.y[c] - tri.y[v]);
-        return StrictMath.atan2(tri.turn(v, b, c), dot);
-    }
-
     /** Whether a sharp triangle owes its sharpness to the drawing. */
     private boolean excused(int shortEdge) {
         int opposite = Triangulation.prev(shortEdge);
@@ -288,8 +265,8 @@ final class Refiner {
         Piece first = arrangement.pieces().get(rootOf[p]);
         for (int v : new int[] {first.a(), first.b()}) {
             if (corners.sharp(v, rootOf[p], rootOf[q])) {
-                double dp = square(v + BOX, p);
-                double dq = square(v + BOX, q);
+                double dp = shapes.square(v + BOX, p);
+                double dq = shapes.square(v + BOX, q);
                 if (Math.abs(dp - dq) < 1e-3 * (dp + dq)) {
                     return true;
                 }
@@ -298,14 +275,14 @@ final class Refiner {
         return false;
     }
 
-    private void mend(int t) {
+    private void mend(int t, boolean tooLong) {
         int h = 3 * t;
         for (int k = 3 * t + 1; k < 3 * t + 3; k++) {
-            if (square(tri.org[k], tri.dest(k)) < square(tri.org[h], tri.dest(h))) {
+            if (shapes.square(tri.org[k], tri.dest(k)) < shapes.square(tri.org[h], tri.dest(h))) {
                 h = k;
             }
         }
-        Point p = candidate(h);
+        Point p = shapes.candidate(h, offCentre);
         Walk walk = new Walk(tri, t, p);
         List<Integer> inTheWay =
                 walk.blockedBy() >= 0
@@ -317,39 +294,16 @@ final class Refiner {
             judgeTouched();
             return;
         }
-        double shortest = square(tri.org[h], tri.dest(h));
+        double shortest = shapes.square(tri.org[h], tri.dest(h));
         for (int s : inTheWay) {
             Segment segment = segments.get(s);
             boolean sharp = sharpEnd(segment, segment.a()) || sharpEnd(segment, segment.b());
-            if (sharp && square(segment.a(), segment.b()) / 4 < shortest) {
+            if (!tooLong && sharp && shapes.square(segment.a(), segment.b()) / 4 < shortest) {
                 return;
             }
         }
         inTheWay.forEach(s -> segmentQueue.add(new int[] {s, 1}));
-        queue(0, t);
-    }
-
-    /** The circumcentre, or a place on the way to it from the middle of the shortest edge. */
-    private Point candidate(int h) {
-        int a = tri.org[h];
-        int b = tri.dest(h);
-        int c = tri.apex(h);
-        double bx = tri.x[b] - tri.x[a];
-        double by = tri.y[b] - tri.y[a];
-        double cx = tri.x[c] - tri.x[a];
-        double cy = tri.y[c] - tri.y[a];
-        double b2 = bx * bx + by * by;
-        double c2 = cx * cx + cy * cy;
-        double twice = 2 * (bx * cy - by * cx);
-        double ux = (cy * b2 - by * c2) / twice;
-        double uy = (bx * c2 - cx * b2) / twice;
-        double height = ((uy - by / 2) * bx - (ux - bx / 2) * by) / Math.sqrt(b2);
-        double most = offCentre * Math.sqrt(b2);
-        if (height > most) {
-            ux = bx / 2 - by * offCentre;
-            uy = by / 2 + bx * offCentre;
-        }
-        return new Point(tri.x[a] + ux, tri.y[a] + uy);
+        queue(tooLong ? TOO_LONG : 0, t);
     }
 
     private boolean sharpEnd(Segment s, int vertex) {
@@ -365,23 +319,16 @@ final class Refiner {
             int t = cavity.get(i);
             for (int h = 3 * t; h < 3 * t + 3; h++) {
                 if (tri.seg[h] >= 0) {
-                    if (seenWide(h, p.x(), p.y()) && !found.contains(tri.seg[h])) {
+                    if (shapes.seenWide(h, p.x(), p.y()) && !found.contains(tri.seg[h])) {
                         found.add(tri.seg[h]);
                     }
-                } else if (!cavity.contains(tri.twin[h] / 3) && inCircle(tri.twin[h] / 3, p)) {
+                } else if (!cavity.contains(tri.twin[h] / 3)
+                        && shapes.inCircle(tri.twin[h] / 3, p)) {
                     cavity.add(tri.twin[h] / 3);
                 }
             }
         }
         return found;
-    }
-
-    private boolean inCircle(int t, Point p) {
-        int a = tri.org[3 * t];
-        int b = tri.org[3 * t + 1];
-        int c = tri.org[3 * t + 2];
-        return Predicates.surelyInCircle(
-                tri.x[a], tri.y[a], tri.x[b], tri.y[b], tri.x[c], tri.y[c], p.x(), p.y());
     }
 
     private void split(int segment) {
@@ -418,7 +365,7 @@ final class Refiner {
             chord = tri.twin[chord];
         }
         if (tri.apex(chord) != m) {
-            throw new Constrain.ClashException();
+            throw constrain.clash(m);
         }
         tri.inside[chord / 3] = tri.inside[tri.twin[chord] / 3];
         tri.mark(chord, -1);
@@ -434,7 +381,7 @@ final class Refiner {
         if (atStart == atEnd) {
             return (s.t0() + s.t1()) / 2;
         }
-        double chord = Math.sqrt(square(s.a(), s.b()));
+        double chord = Math.sqrt(shapes.square(s.a(), s.b()));
         double shell = Math.scalb(1.0, Math.getExponent(chord * 2 / 3));
         double step =
                 curve instanceof Curve.Arc arc

@@ -58,6 +58,10 @@ final class Remeshing {
                 arrangement,
                 free,
                 new Mesh.Origin(
-                        sizes, old.smallestAngle(), old.sharpCorners(), old.largestShift()));
+                        sizes,
+                        old.smallestAngle(),
+                        old.sharpCorners(),
+                        old.largestShift(),
+                        old.leftFront()));
     }
 }

@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.TreeSet;
 import org.coachskin.NoAnswerException;
 import org.coachskin.Problem;
-import org.jspecify.annotations.Nullable;
 
 /**
  * Makes pieces that meet only in vertices out of curves that cross, touch, or all but lie on one
@@ -15,14 +14,9 @@ import org.jspecify.annotations.Nullable;
  */
 final class Snapper {
 
-    /** Lines that touch are parted where the gap is this part of the distance laid together. */
-    private static final double PARTED = 0.9;
-
-    /** Crossings so flat that lines stay together for this many distances are laid together too. */
-    private static final double FLAT = 8;
-
     private static final double EXACT = 1e-9;
     private static final int ROUNDS = 12;
+    private static final int SAMPLES = 32;
 
     private final Drawing drawing;
     private final List<Curve> curves;
@@ -91,7 +85,7 @@ final class Snapper {
         if (!Box.near(a, b, together)) {
             return;
         }
-        List<double[]> stretches = stretches(a, b);
+        List<double[]> stretches = new Stretches(a, b, together).found();
         for (double[] stretch : stretches) {
             for (double t : stretch) {
                 if (t > 0 && t < 1) {
@@ -106,65 +100,6 @@ final class Snapper {
             if (stretches.stream().noneMatch(s -> s[0] <= t && t <= s[1])) {
                 vertex(p, later);
             }
-        }
-    }
-
-    /** Stretches of b, from t to t, that run along a, where one of them is round. */
-    private List<double[]> stretches(Curve a, Curve b) {
-        if (a instanceof Curve.Line && b instanceof Curve.Line) {
-            return List.of();
-        }
-        double gap = PARTED * together;
-        List<double[]> parts = new ArrayList<>();
-        for (int side = -1; side <= 1; side += 2) {
-            Curve moved = Crossings.beside(a, side * gap);
-            if (moved != null) {
-                for (Point p : Crossings.of(moved, b)) {
-                    parts.add(new double[] {b.nearest(p.x(), p.y()), side});
-                }
-            }
-        }
-        parts.sort(Comparator.comparingDouble(part -> part[0]));
-        if (closed(b)) {
-            return closedStretches(a, b, parts);
-        }
-        List<double[]> found = new ArrayList<>();
-        for (int i = 0; i <= parts.size(); i++) {
-            double from = i == 0 ? 0 : parts.get(i - 1)[0];
-            double to = i == parts.size() ? 1 : parts.get(i)[0];
-            boolean touches = i > 0 && i < parts.size() && parts.get(i - 1)[1] == parts.get(i)[1];
-            keepIfTogether(a, b, from, to, touches, found);
-        }
-        return found;
-    }
-
-    private List<double[]> closedStretches(Curve a, Curve b, List<double[]> parts) {
-        List<double[]> found = new ArrayList<>();
-        for (int i = 0; i < parts.size(); i++) {
-            double from = parts.get(i)[0];
-            double to = i + 1 < parts.size() ? parts.get(i + 1)[0] : 1 + parts.get(0)[0];
-            boolean touches = parts.get(i)[1] == parts.get((i + 1) % parts.size())[1];
-            if (to <= 1) {
-                keepIfTogether(a, b, from, to, touches, found);
-            } else {
-                double mid = (from + to) / 2;
-                Point p = b.at(mid > 1 ? mid - 1 : mid);
-                boolean along = a.distance(p.x(), p.y()) < PARTED * together;
-                if (along && (touches || (to - from) * b.length() > FLAT * together)) {
-                    found.add(new double[] {from, 1});
-                    found.add(new double[] {0, to - 1});
-                }
-            }
-        }
-        return found;
-    }
-
-    private void keepIfTogether(
-            Curve a, Curve b, double from, double to, boolean touches, List<double[]> found) {
-        Point mid = b.at((from + to) / 2);
-        boolean along = a.distance(mid.x(), mid.y()) < PARTED * together;
-        if (along && (touches || (to - from) * b.length() > FLAT * together)) {
-            found.add(new double[] {from, to});
         }
     }
 
@@ -424,15 +359,15 @@ final class Snapper {
     private double shift(Piece piece) {
         double most = 0;
         for (int number : piece.curves()) {
-            for (int k = 0; k <= 4; k++) {
-                Point p = piece.curve().at(k / 4.0);
+            for (int k = 0; k <= SAMPLES; k++) {
+                Point p = piece.curve().at((double) k / SAMPLES);
                 most = Math.max(most, curves.get(number).distance(p.x(), p.y()));
             }
         }
         return most;
     }
 
-    private static boolean closed(@Nullable Curve curve) {
+    static boolean closed(Curve curve) {
         return curve instanceof Curve.Arc arc && arc.whole();
     }
 }

@@ -1,35 +1,104 @@
 package org.coachskin.mesh;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
 import org.junit.jupiter.api.Test;
 
+/** Panels of the workshop: size, angles, and lines that all but lie on one another. */
 class TypicalPanelTest {
-    @Test
-    void trial() {
-        trial(
-                "plate",
-                Drawing.outline(Loop.rectangle(0, 0, 0.9, 0.6))
-                        .wishes(Wishes.edgesUpTo(0.12))
-                        .build());
-        trial(
-                "circle",
-                Drawing.outline(Loop.circle(0, 0, 0.3)).wishes(Wishes.edgesUpTo(0.12)).build());
-        trial("lid", Panels.lid().build());
-        trial("window", Panels.window().build());
+
+    private static Mesh sound(Drawing drawing) {
+        Mesh mesh = Mesher.mesh(drawing);
+        MeshChecks.sound(drawing, mesh);
+        MeshChecks.followed(drawing, mesh, 1e-9 + mesh.largestShift());
+        return mesh;
     }
 
-    static void trial(String name, Drawing d) {
-        Mesh mesh = Mesher.mesh(d);
-        System.out.println(MeshChecks.told(name, mesh));
-        for (Mesh.SharpCorner c : mesh.sharpCorners()) System.out.println(c);
-        for (int r = 0; r < 3; r++) {
-            long t = System.nanoTime();
-            int n = 40;
-            for (int k = 0; k < n; k++) Mesher.mesh(d);
-            System.out.printf("   %.1f ms%n", (System.nanoTime() - t) / 1e6 / n);
-        }
-        MeshChecks.sound(d, mesh);
-        MeshChecks.followed(d, mesh, 1e-9 + mesh.largestShift());
-        Mesh fine = mesh.refined();
-        System.out.println(MeshChecks.told(name + " refined", fine));
+    @Test
+    void lidWithHingesLatchLipPalmAndThumb() {
+        Mesh mesh = sound(Panels.lid().build());
+        assertEquals(0, mesh.largestShift(), 1e-12);
+        assertTrue(mesh.smallestAngle() >= 25 * MeshChecks.DEGREE);
+        assertTrue(mesh.smallestCurvedAngle() >= 15 * MeshChecks.DEGREE);
+        assertTrue(mesh.triangles() > 300 && mesh.triangles() < 1500, "" + mesh.triangles());
+    }
+
+    @Test
+    void lidWithAWindowInItsBand() {
+        Mesh mesh = sound(Panels.window().build());
+        assertEquals(0, mesh.largestShift(), 1e-12);
+        assertTrue(mesh.smallestAngle() >= 25 * MeshChecks.DEGREE);
+        assertTrue(mesh.smallestCurvedAngle() >= 15 * MeshChecks.DEGREE);
+        assertTrue(mesh.triangles() > 300 && mesh.triangles() < 1500, "" + mesh.triangles());
+    }
+
+    @Test
+    void patchThatAllButReachesTheLipIsLaidOnIt() {
+        Drawing drawing =
+                Drawing.outline(Loop.rectangle(0, 0, 0.9, 0.6))
+                        .follow(Loop.rectangle(0.03, 0.03, 0.87, 0.57))
+                        .follow(Loop.rectangle(0.0303, 0.2, 0.11, 0.28))
+                        .wishes(Wishes.edgesUpTo(0.15))
+                        .build();
+        Mesh mesh = sound(drawing);
+        assertEquals(0.3e-3, mesh.largestShift(), 1e-9);
+        assertTrue(mesh.shortestEdge() > 0.01, "no edge of the gap's size");
+        assertEquals(2, mesh.curves(mesh.edgesOn(11).get(0)).size(), "the side lies on both lines");
+    }
+
+    @Test
+    void thumbThatTouchesTheRimIsParted() {
+        Drawing drawing =
+                Drawing.outline(Loop.rectangle(0, 0, 0.9, 0.6))
+                        .follow(Loop.circle(0.4, 0.01, 0.01))
+                        .wishes(Wishes.edgesUpTo(0.15))
+                        .build();
+        Mesh mesh = sound(drawing);
+        assertTrue(mesh.smallestCurvedAngle() > 10 * MeshChecks.DEGREE);
+        assertTrue(mesh.largestShift() <= 1e-3);
+        assertEquals(2, mesh.sharpCorners().size());
+    }
+
+    @Test
+    void lineOffThePanelIsCutOff() {
+        Drawing drawing =
+                Drawing.outline(Loop.rectangle(0, 0, 0.9, 0.6))
+                        .follow(new Curve.Line(-1, 0.3, 2, 0.3))
+                        .follow(Loop.circle(0.9, 0.6, 0.1))
+                        .follow(Loop.circle(3, 3, 0.1))
+                        .wishes(Wishes.edgesUpTo(0.15))
+                        .build();
+        Mesh mesh = sound(drawing);
+        double length = mesh.edgesOn(4).stream().mapToDouble(mesh::length).sum();
+        assertEquals(0.9, length, 1e-12);
+        assertEquals(0, mesh.edgesOn(6).size());
+    }
+
+    @Test
+    void finerWishAlongALineGrowsAwayFromIt() {
+        Wishes wishes = Wishes.edgesUpTo(0.2);
+        Loop outline = Loop.rectangle(0, 0, 1.8, 1.2);
+        Curve line = new Curve.Line(0.4, 0.6, 0.5, 0.6);
+        Mesh coarse = sound(Drawing.outline(outline).follow(line).wishes(wishes).build());
+        Mesh fine = sound(Drawing.outline(outline).follow(line, 0.01).wishes(wishes).build());
+        assertTrue(fine.edgesOn(4).size() >= 10);
+        assertTrue(fine.triangles() > coarse.triangles());
+        assertTrue(fine.triangles() < 10 * coarse.triangles());
+    }
+
+    @Test
+    void sharpCornerOfLinesIsReported() {
+        Drawing drawing =
+                Drawing.outline(Loop.rectangle(0, 0, 0.9, 0.6))
+                        .follow(new Curve.Line(0, 0.3, 0.9, 0.3))
+                        .follow(new Curve.Line(0.2, 0.3, 0.8, 0.4))
+                        .wishes(Wishes.edgesUpTo(0.15))
+                        .build();
+        Mesh mesh = sound(drawing);
+        double angle = StrictMath.atan2(0.1, 0.6);
+        assertEquals(1, mesh.sharpCorners().size());
+        assertEquals(angle, mesh.sharpCorners().get(0).angle(), 1e-9);
+        assertTrue(mesh.smallestAngle() > 0.9 * angle);
     }
 }
