@@ -37,6 +37,7 @@ public final class Factor {
     private final int[] waiting;
     private final int[] address;
     private final Front front = new Front();
+    private final Front.Pivots pivots = this::take;
     private final List<Integer> nulls = new ArrayList<>();
     private int negative;
     private int firstNegative;
@@ -79,7 +80,7 @@ public final class Factor {
                 extend(waiting[c], address[c], s, top);
             }
             column = plan.first[s];
-            front.eliminate(value, plan.valueStart[s], k, k + r, stack, top, this::take);
+            front.eliminate(value, plan.valueStart[s], k, k + r, stack, top, pivots);
             int to = taken == 0 ? top : address[count - taken];
             if (to != top) {
                 System.arraycopy(stack, top, stack, to, own);

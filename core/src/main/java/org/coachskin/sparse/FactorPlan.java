@@ -74,7 +74,7 @@ public final class FactorPlan {
         long kept = 0;
         double flops = 0;
         for (int s = 0; s < blocks; s++) {
-            long k = first[s + 1] - first[s];
+            long k = columns(s);
             long r = tree.below(sequence[s]);
             rows += r;
             values += k * (k + r);
