@@ -15,6 +15,7 @@ import java.util.List;
  * entry of A is null: what came before has used up all the stiffness of that unknown. It is named
  * by {@link #nullPivots}, left out (held at zero) and elimination goes on, so that every mechanism
  * of a positive semidefinite matrix is found in one run. {@link #nullVectors} says how each moves.
+ * Of an indefinite matrix a null pivot says only that this order of elimination meets a zero.
  *
  * <p>Several threads may solve at once, each with its own {@link Solver}, as long as none calls
  * {@link #refactor}.

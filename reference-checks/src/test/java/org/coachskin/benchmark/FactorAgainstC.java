@@ -37,8 +37,8 @@ import org.junit.jupiter.api.io.TempDir;
  */
 class FactorAgainstC {
 
-    private static final int ROUNDS = 5;
-    private static final int TURNS = 15;
+    private static final int ROUNDS = 3;
+    private static final int TURNS = 7;
     private static final List<String> BLAS = List.of("openblas-pthread", "blas");
     private static final Path LIBRARIES = Path.of("/usr/lib", triplet());
 
