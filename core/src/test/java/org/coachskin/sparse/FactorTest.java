@@ -6,6 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import com.sun.management.ThreadMXBean;
+import java.lang.management.ManagementFactory;
 import java.util.Arrays;
 import java.util.Random;
 import net.jqwik.api.ForAll;
@@ -105,6 +107,26 @@ class FactorTest {
         second.refactor(matrix);
         assertArrayEquals(first.value, second.value, 0.0);
         assertEquals(first.plan().order(), plan.order());
+    }
+
+    @Test
+    void factorsAndSolvesWithoutAllocating() {
+        ThreadMXBean counter = (ThreadMXBean) ManagementFactory.getThreadMXBean();
+        SymmetricMatrix matrix = Grids.filled(Grids.squares(12, 12, 2, 5), 5, 1, new Random(9));
+        Factor factor = FactorPlan.of(matrix.pattern()).factor(matrix);
+        Solver solver = factor.solver();
+        double[] x = Grids.vector(matrix.size(), new Random(10));
+        long id = Thread.currentThread().getId();
+        long[] allocated = new long[3];
+        for (int i = 0; i < 3; i++) {
+            allocated[i] = counter.getThreadAllocatedBytes(id);
+            factor.refactor(matrix);
+            solver.solve(x, x);
+        }
+        // Less than one small object for each of some hundred blocks.
+        assertTrue(factor.plan().blocks() > 150);
+        long bytes = allocated[2] - allocated[1];
+        assertTrue(bytes < 1000, bytes + " bytes");
     }
 
     @Test

@@ -94,6 +94,38 @@ class NullPivotTest {
         assertTrue(factor.positiveDefinite());
     }
 
+    /**
+     * Beam elements in a row, of unlike stiffness: free they shift and turn, held they are soft.
+     */
+    @Property(tries = 20)
+    void tellsAFreeStripFromASoftOne(
+            @ForAll @IntRange(min = 2, max = 200) int elements, @ForAll long start) {
+        SymmetricMatrix matrix = strip(elements, new Random(start));
+        Pattern pattern = matrix.pattern();
+        for (Order order : List.of(Order.dissection(pattern), Order.natural(pattern.size()))) {
+            SymmetricMatrix held = new SymmetricMatrix(pattern);
+            held.setSum(1, matrix, 0, matrix);
+            Factor factor = FactorPlan.of(pattern, order).factor(held);
+            assertEquals(2, factor.nullPivots().size());
+            held.add(0, 0, 1000);
+            held.add(1, 1, 1000);
+            factor.refactor(held);
+            assertTrue(factor.positiveDefinite());
+        }
+    }
+
+    /** The share is the caller's to choose. */
+    @Test
+    void takesAnotherShare() {
+        SymmetricMatrix matrix = new SymmetricMatrix(Pattern.of(2).element(0, 1).build());
+        matrix.add(0, new double[] {1, -1, -1, 1});
+        matrix.add(1, 1, 1e-10);
+        FactorPlan plan = FactorPlan.of(matrix.pattern(), Order.natural(2));
+        assertEquals(List.of(1), plan.factor(matrix).nullPivots());
+        assertTrue(plan.factor(matrix, 1e-12).positiveDefinite());
+        assertThrows(IllegalArgumentException.class, () -> plan.factor(matrix, 1));
+    }
+
     @Test
     void anUnknownWithoutStiffnessIsNull() {
         SymmetricMatrix matrix = new SymmetricMatrix(Pattern.of(3).element(0, 2).build());
@@ -125,6 +157,23 @@ class NullPivotTest {
                     matrix[i * k + j] += g[i][q] * g[j][q];
                 }
             }
+        }
+        return matrix;
+    }
+
+    private static SymmetricMatrix strip(int elements, Random random) {
+        Pattern.Builder builder = Pattern.of(2 * elements + 2);
+        for (int e = 0; e < elements; e++) {
+            builder.element(2 * e, 2 * e + 1, 2 * e + 2, 2 * e + 3);
+        }
+        SymmetricMatrix matrix = new SymmetricMatrix(builder.build());
+        for (int e = 0; e < elements; e++) {
+            double[] own = {12, 6, -12, 6, 6, 4, -6, 2, -12, -6, 12, -6, 6, 2, -6, 4};
+            double stiffness = 1 + random.nextDouble();
+            for (int i = 0; i < 16; i++) {
+                own[i] *= stiffness;
+            }
+            matrix.add(e, own);
         }
         return matrix;
     }

@@ -20,6 +20,11 @@ import org.coachskin.sparse.MatrixMarket;
 import org.coachskin.sparse.Order;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.openjdk.jmh.profile.GCProfiler;
+import org.openjdk.jmh.runner.Runner;
+import org.openjdk.jmh.runner.RunnerException;
+import org.openjdk.jmh.runner.options.OptionsBuilder;
+import org.openjdk.jmh.runner.options.TimeValue;
 
 /**
  * Times the numeric factorisation of {@link FactorBenchmark} against the supernodal one of CHOLMOD,
@@ -28,12 +33,12 @@ import org.junit.jupiter.api.io.TempDir;
  * when asked for:
  *
  * <pre>
- *   mvn -pl core,cli,reference-checks test -Dtest=FactorAgainstC -Djacoco.skip -Dsurefire.failIfNoSpecifiedTests=false
+ *   mvn -pl core,cli,reference-checks test -Dtest=FactorAgainstC#compare -Djacoco.skip -Dsurefire.failIfNoSpecifiedTests=false
  * </pre>
  *
  * <p>The figures are printed and written to {@code target/factor-against-c.txt}. It needs gcc and
- * Debian's libsuitesparse-dev, with libblas3 and libopenblas0-pthread. The benchmark alone, with
- * orders and solutions too, is {@code org.openjdk.jmh.Main FactorBenchmark} on the test class path.
+ * Debian's libsuitesparse-dev, with libblas3 and libopenblas0-pthread. Our side alone, with orders,
+ * solutions and what is allocated, is {@code -Dtest=FactorAgainstC#alone}.
  */
 class FactorAgainstC {
 
@@ -59,6 +64,22 @@ class FactorAgainstC {
         }
         Files.writeString(Path.of("target", "factor-against-c.txt"), report);
         System.out.print(report);
+    }
+
+    @Test
+    void alone() throws RunnerException {
+        new Runner(
+                        new OptionsBuilder()
+                                .include(FactorBenchmark.class.getName())
+                                .forks(1)
+                                .warmupIterations(2)
+                                .warmupTime(TimeValue.seconds(2))
+                                .measurementIterations(3)
+                                .measurementTime(TimeValue.seconds(1))
+                                .addProfiler(GCProfiler.class)
+                                .result("target/factor-benchmark.csv")
+                                .build())
+                .run();
     }
 
     private void compare(String mesh, Path program, StringBuilder report)

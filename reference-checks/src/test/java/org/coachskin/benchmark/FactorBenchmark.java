@@ -37,6 +37,7 @@ public class FactorBenchmark {
     private Factor factor = plan.factor(identity());
     private Solver solver = factor.solver();
     private double[] vector = new double[0];
+    private double[] answer = vector;
 
     private SymmetricMatrix identity() {
         matrix.add(0, 0, 1);
@@ -59,6 +60,7 @@ public class FactorBenchmark {
         solver = factor.solver();
         vector = new double[pattern.size()];
         vector[0] = 1;
+        answer = new double[pattern.size()];
     }
 
     /** Numeric factorisation alone, in place. */
@@ -71,8 +73,8 @@ public class FactorBenchmark {
     /** One right-hand side. */
     @Benchmark
     public double[] solve() {
-        solver.solve(vector, vector);
-        return vector;
+        solver.solve(vector, answer);
+        return answer;
     }
 
     /** Order and symbolic factorisation from coordinates. */
