@@ -74,7 +74,7 @@ public final class FactorPlan {
         long kept = 0;
         double flops = 0;
         for (int s = 0; s < blocks; s++) {
-            long k = first[s + 1] - first[s];
+            long k = columns(s);
             long r = tree.below(sequence[s]);
             rows += r;
             values += k * (k + r);
@@ -128,12 +128,27 @@ public final class FactorPlan {
     }
 
     /**
-     * Factors a matrix.
+     * Factors a matrix; pivots of at most {@link Factor#NULL} times their diagonal entry are null.
      *
      * @throws IllegalArgumentException when it is not on this plan's pattern
+     * @throws ArithmeticException when a pivot is not finite, naming its unknown
      */
     public Factor factor(SymmetricMatrix matrix) {
-        Factor factor = new Factor(this);
+        return factor(matrix, Factor.NULL);
+    }
+
+    /**
+     * Factors a matrix.
+     *
+     * @param share a pivot of at most so much of its diagonal entry is null; 0 or more, below 1
+     * @throws IllegalArgumentException when it is not on this plan's pattern
+     * @throws ArithmeticException when a pivot is not finite, naming its unknown
+     */
+    public Factor factor(SymmetricMatrix matrix, double share) {
+        if (!(share >= 0 && share < 1)) {
+            throw new IllegalArgumentException("share is " + share + "; wanted is 0 to below 1");
+        }
+        Factor factor = new Factor(this, share);
         factor.refactor(matrix);
         return factor;
     }

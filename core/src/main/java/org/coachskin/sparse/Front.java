@@ -104,17 +104,10 @@ final class Front {
             four(column, tile[p >> 2], s, n, b[q], b[q + 1], b[q + 2], b[q + 3]);
         }
         switch (count - four) {
-            case 1:
-                one(column, tile[four >> 2], s, n, b[q]);
-                break;
-            case 2:
-                two(column, tile[four >> 2], s, n, b[q], b[q + 1]);
-                break;
-            case 3:
-                three(column, tile[four >> 2], s, n, b[q], b[q + 1], b[q + 2]);
-                break;
-            default:
-                break;
+            case 1 -> one(column, tile[four >> 2], s, n, b[q]);
+            case 2 -> two(column, tile[four >> 2], s, n, b[q], b[q + 1]);
+            case 3 -> three(column, tile[four >> 2], s, n, b[q], b[q + 1], b[q + 2]);
+            default -> {}
         }
     }
 

@@ -69,7 +69,7 @@ final class Krylov {
      * Returns eigenvectors, that of the lowest value above zero first; at most as many as wanted.
      */
     List<double[]> vectors() {
-        next = fresh();
+        growTo(Math.min(BLOCK, n));
         for (int restart = 0; restart < RESTARTS; restart++) {
             while (!next.isEmpty() && basis.size() + next.size() <= most) {
                 expand();
@@ -201,8 +201,13 @@ final class Krylov {
         }
         beyond = rows.toArray(double[][]::new);
         next = found;
-        while (next.size() < wide && grow()) {
-            continue;
+        growTo(wide);
+    }
+
+    private void growTo(int wide) {
+        boolean more = true;
+        while (more && next.size() < wide) {
+            more = grow();
         }
     }
 
@@ -226,14 +231,6 @@ final class Krylov {
         Vectors.scale(1 / length(w), w);
         next.add(w);
         return true;
-    }
-
-    private List<double[]> fresh() {
-        next = new ArrayList<>();
-        while (next.size() < Math.min(BLOCK, n) && grow()) {
-            continue;
-        }
-        return next;
     }
 
     /** A^-1 B of a random vector: nothing in it that B does not see. */

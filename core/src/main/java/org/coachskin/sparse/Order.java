@@ -93,7 +93,7 @@ public final class Order {
 
     @Override
     public boolean equals(Object other) {
-        return other instanceof Order && Arrays.equals(unknown, ((Order) other).unknown);
+        return other instanceof Order that && Arrays.equals(unknown, that.unknown);
     }
 
     @Override

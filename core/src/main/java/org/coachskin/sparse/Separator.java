@@ -192,7 +192,7 @@ final class Separator {
             double low = allowed(g, LOW) ? toLow + tilt : Double.NEGATIVE_INFINITY;
             double high = allowed(g, HIGH) ? toHigh - tilt : Double.NEGATIVE_INFINITY;
             double gain = Math.max(low, high);
-            if (gain > bestGain || gain == bestGain && bestGroup >= 0 && g < bestGroup) {
+            if (gain > bestGain || (gain == bestGain && bestGroup >= 0 && g < bestGroup)) {
                 bestGain = gain;
                 bestGroup = g;
                 bestTo = low >= high ? LOW : HIGH;

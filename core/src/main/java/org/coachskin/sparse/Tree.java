@@ -135,15 +135,19 @@ final class Tree {
             reach[r] = Arrays.copyOf(found, n);
             Arrays.sort(reach[r]);
             parent[r] = n == 0 ? -1 : reach[r][0];
-            width[r] = runStart[r + 1] - runStart[r];
+            width[r] = length(r);
             for (int other : reach[r]) {
-                below[r] += runStart[other + 1] - runStart[other];
+                below[r] += length(other);
             }
             if (n > 0) {
                 nextChild[r] = firstChild[parent[r]];
                 firstChild[parent[r]] = r;
             }
         }
+    }
+
+    private int length(int run) {
+        return runStart[run + 1] - runStart[run];
     }
 
     private int later(int group, int r, int[] mark, int[] found, int n) {
@@ -184,7 +188,7 @@ final class Tree {
         int beforeBest = -1;
         int before = -1;
         for (int c = firstChild[r]; c >= 0; before = c, c = nextChild[c]) {
-            if (best < 0 || below[c] > below[best] || below[c] == below[best] && c > best) {
+            if (best < 0 || below[c] > below[best] || (below[c] == below[best] && c > best)) {
                 best = c;
                 beforeBest = before;
             }
