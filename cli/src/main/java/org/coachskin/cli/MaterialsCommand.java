@@ -227,8 +227,8 @@ final class MaterialsCommand implements Subcommand {
                     "  " + thing.word() + " ".repeat(13 - thing.word().length()),
                     thing.what() + figures(thing, figures) + sources.mark(thing.source()));
         }
-        return page.paragraph(
-                        "At length, thing by thing:  {hinge: front edge, at: 150 mm from left, pad: 40 mm}")
+        return page.line("  At length, thing by thing, for example")
+                .line("    - {hinge: front edge, at: 150 mm from left, pad: 40 mm}")
                 .lines(sources)
                 .toString();
     }

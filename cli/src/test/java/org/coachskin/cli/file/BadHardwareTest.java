@@ -162,9 +162,12 @@ class BadHardwareTest {
     @Test
     void aLoadOverAnOpeningIsNamed() throws IOException {
         Problem problem =
-                problems(GOOD.replace("200 mm, from front: 200 mm", "450 mm, from front: 430 mm")
-                                + VENT
-                                + "held: all edges\n")
+                problems(
+                                GOOD.replace(
+                                                "200 mm, from front: 200 mm",
+                                                "450 mm, from front: 430 mm")
+                                        + VENT
+                                        + "held: all edges\n")
                         .get(0);
 
         assertEquals("line 8", problem.place());
@@ -179,8 +182,7 @@ class BadHardwareTest {
                                 + VENT.replace("480 mm", "300 mm")
                                 + "held: all edges\n");
 
-        assertEquals(
-                List.of("line 8", "line 8"), found.stream().map(Problem::place).toList());
+        assertEquals(List.of("line 8", "line 8"), found.stream().map(Problem::place).toList());
     }
 
     @Test
