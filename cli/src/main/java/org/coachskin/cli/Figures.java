@@ -118,6 +118,13 @@ enum Figures {
                 : significant(newtons / POUND_FORCE, 2, 0) + " lbf";
     }
 
+    /** The force of a rubber seal. */
+    String perLength(double newtonsPerMetre) {
+        return metric()
+                ? significant(newtonsPerMetre, 3, 0) + " N per m"
+                : significant(newtonsPerMetre * FOOT / POUND_FORCE, 2, 1) + " lbf/ft";
+    }
+
     String mass(double kilograms) {
         return massNumber(kilograms) + " " + massName();
     }

@@ -9,9 +9,11 @@ import java.util.Map;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import org.coachskin.Source;
+import org.coachskin.cli.file.ReadyMade;
 import org.coachskin.laminate.LayUp;
 import org.coachskin.material.Cloth;
 import org.coachskin.material.Foam;
+import org.coachskin.material.Inserts;
 import org.coachskin.material.MaterialLibrary;
 import org.coachskin.material.Resin;
 import org.coachskin.material.Weave;
@@ -29,7 +31,9 @@ final class MaterialsCommand implements Subcommand {
         kinds.put("cloth", new Kind(this::cloths, this::clothsJson));
         kinds.put("resin", new Kind(this::resins, this::resinsJson));
         kinds.put("foam", new Kind(this::foams, this::foamsJson));
+        kinds.put("insert", new Kind(this::inserts, this::insertsJson));
         kinds.put("method", new Kind(this::methods, this::methodsJson));
+        kinds.put("fitting", new Kind(this::fittings, this::fittingsJson));
     }
 
     private record Kind(Function<Figures, String> text, Supplier<List<Object>> json) {}
@@ -39,7 +43,9 @@ final class MaterialsCommand implements Subcommand {
         return CommandSpec.create()
                 .addOption(Subcommand.flag("--json"))
                 .addOption(Subcommand.option("--units", "metric|us"))
-                .addPositional(Subcommand.arguments("cloth, resin, foam or method", "0", "1"));
+                .addPositional(
+                        Subcommand.arguments(
+                                "cloth, resin, foam, insert, method or fitting", "0", "1"));
     }
 
     @Override
@@ -55,7 +61,9 @@ final class MaterialsCommand implements Subcommand {
                                 + word
                                 + "\n  Write   coachskin materials "
                                 + nearest
-                                + "     or one of cloth, resin, foam, method\n");
+                                + "\n  or one of "
+                                + String.join(", ", kinds.keySet())
+                                + "\n");
             }
         }
         List<String> shown = wanted.isEmpty() ? List.copyOf(kinds.keySet()) : wanted;
@@ -144,13 +152,39 @@ final class MaterialsCommand implements Subcommand {
     }
 
     private String foams(Figures figures) {
+        return foamTable(
+                "Foam",
+                "kind",
+                library.foams(),
+                "E along the board and through its thickness, shear modulus G; mean strengths in shear, "
+                        + "crushing and tension. A density between two rows is worked out from both, one up to a third "
+                        + "beyond the last from that one. XPS and EPS keep their shape up to about "
+                        + service(figures, Foam.Kind.XPS)
+                        + ", PVC up to "
+                        + service(figures, Foam.Kind.PVC)
+                        + " [from memory]: paint them white.",
+                figures);
+    }
+
+    private String inserts(Figures figures) {
+        return foamTable(
+                "Insert, in place of the foam",
+                "name",
+                Inserts.all(),
+                "As for foam, along the board and through it. In the file, with its thickness:  "
+                        + "insert: plywood 9 mm",
+                figures);
+    }
+
+    private static String foamTable(
+            String heading, String first, List<Foam> foams, String remark, Figures figures) {
         Page.Table table =
                 new Page.Table("lrrrrrrrl")
                         .row(
-                                "kind", "density", "E along", "through", "G", "shear", "crush",
+                                first, "density", "E along", "through", "G", "shear", "crush",
                                 "tension", "");
         Sources sources = new Sources();
-        for (Foam foam : library.foams()) {
+        for (Foam foam : foams) {
             table.row(
                     foam.name(),
                     figures.density(foam.density()).split(" ", -1)[0],
@@ -164,23 +198,18 @@ final class MaterialsCommand implements Subcommand {
         }
         return new Page()
                 .line(
-                        "Foam, density in "
+                        heading
+                                + ", density in "
                                 + (figures == Figures.METRIC
                                         ? "kg/m^3, the rest in MPa"
                                         : "lb/ft^3, the rest in psi"))
                 .table(table)
-                .paragraph(
-                        "E along the board and through its thickness, shear modulus G; mean strengths in shear, "
-                                + "crushing and tension. A density between two rows is worked out from both, one up to a third "
-                                + "beyond the last from that one. XPS and EPS keep their shape up to about "
-                                + service(figures, Foam.Kind.XPS)
-                                + ", PVC up to "
-                                + service(figures, Foam.Kind.PVC)
-                                + " [from memory]: paint them white.")
+                .paragraph(remark)
                 .lines(sources)
                 .toString();
     }
 
+    /** A stress in MPa or psi, without the unit. */
     private static String bare(Figures figures, double stress) {
         return figures.rounded(stress).split(" ", -1)[0];
     }
@@ -215,6 +244,41 @@ final class MaterialsCommand implements Subcommand {
                                 + "share. Mat has the spread and the voids of the method. A coupon of your own:  glass share: 52 %")
                 .lines(sources)
                 .toString();
+    }
+
+    private String fittings(Figures figures) {
+        Page page = new Page().line("What holds an edge, by the words under  held");
+        Sources sources = new Sources();
+        for (ReadyMade thing : ReadyMade.all()) {
+            page.wrap(
+                    "  " + thing.word() + " ".repeat(13 - thing.word().length()),
+                    thing.what() + figures(thing, figures) + sources.mark(thing.source()));
+        }
+        return page.line("  At length, thing by thing, for example")
+                .line("    - {hinge: front edge, at: 150 mm from left, pad: 40 mm}")
+                .lines(sources)
+                .toString();
+    }
+
+    /** The figures of one of the words, with a comma before them. */
+    private static String figures(ReadyMade thing, Figures figures) {
+        String pad =
+                thing.pad().isPresent()
+                        ? "; pad "
+                                + figures.sizes(
+                                        thing.pad().getAsDouble(), thing.pad().getAsDouble())
+                        : "";
+        return thing.force().isEmpty()
+                ? pad
+                : "; "
+                        + figures.perLength(thing.force().getAsDouble())
+                        + " squeezed by "
+                        + figures.size(thing.squeezed().orElseThrow())
+                        + ", solid at "
+                        + figures.size(thing.solid().orElseThrow())
+                        + " and "
+                        + Figures.decimals(thing.stiffer().orElseThrow(), 0)
+                        + " times stiffer beyond";
     }
 
     private List<Object> clothsJson() {
@@ -253,6 +317,25 @@ final class MaterialsCommand implements Subcommand {
 
     private List<Object> foamsJson() {
         return new ArrayList<>(library.foams().stream().map(StackJson::foam).toList());
+    }
+
+    private List<Object> insertsJson() {
+        return new ArrayList<>(Inserts.all().stream().map(StackJson::foam).toList());
+    }
+
+    private List<Object> fittingsJson() {
+        List<Object> rows = new ArrayList<>();
+        for (ReadyMade thing : ReadyMade.all()) {
+            Map<String, Object> row = row(thing.word(), thing.source());
+            row.put("what", thing.what());
+            thing.pad().ifPresent(pad -> row.put("pad", pad));
+            thing.force().ifPresent(force -> row.put("force", force));
+            thing.squeezed().ifPresent(squeezed -> row.put("squeezed", squeezed));
+            thing.solid().ifPresent(solid -> row.put("solidAt", solid));
+            thing.stiffer().ifPresent(stiffer -> row.put("timesStiffer", stiffer));
+            rows.add(row);
+        }
+        return rows;
     }
 
     private List<Object> methodsJson() {

@@ -34,6 +34,8 @@ class ResultsSchemaTest {
                 "schedule ../examples/panels/bare-panel.yaml",
                 "materials",
                 "materials foam",
+                "materials fitting",
+                "schedule ../examples/panels/roof-hatch.yaml",
                 "loads",
             })
     void answersFollowTheSchema(String line) {

@@ -44,6 +44,7 @@ class WholeOutputTest {
                 "materials, materials",
                 "materials-us, materials cloth --units us",
                 "materials-unknown, materials clot",
+                "materials-fitting-us, materials fitting --units us",
                 "loads, loads",
                 "new-lid, new lid",
                 "new-unknown, new boat",
@@ -58,7 +59,8 @@ class WholeOutputTest {
                 "too-many, check a b",
                 "no-units, check a --units imperial",
                 "bad-three, check BAD/three-mistakes.yaml",
-                "bad-hinges, check BAD/hinges.yaml",
+                "bad-held, check BAD/held.yaml",
+                "bad-later, check BAD/later.yaml",
                 "no-variants, compare EXAMPLES/bare-panel.yaml",
             })
     void printsWhatIsKept(String name, String line) throws IOException {

@@ -142,7 +142,7 @@ public final class MaterialLibrary {
         return new MaterialLibrary(fibres, cloths, resins, foams);
     }
 
-    private static Strength mean(double value, Source source) {
+    static Strength mean(double value, Source source) {
         return new Strength(value, Strength.Level.MEAN, Strength.Event.BREAKING, source);
     }
 
@@ -153,7 +153,7 @@ public final class MaterialLibrary {
                 .orElseThrow(() -> new IllegalStateException("no weave " + words));
     }
 
-    private static String key(String name) {
+    static String key(String name) {
         StringBuilder key = new StringBuilder();
         name.toLowerCase(Locale.ROOT)
                 .chars()

@@ -10,8 +10,8 @@ import org.coachskin.laminate.Schedule;
 import org.coachskin.material.Foam;
 
 /**
- * How a part of a panel is laid otherwise than the rest, as a change of the panel's own schedule; so
- * it follows when that changes.
+ * How a part of a panel is laid otherwise than the rest, as a change of the panel's own schedule;
+ * so it follows when that changes.
  *
  * @param name how it is called
  * @param region where it is
@@ -54,6 +54,20 @@ public record ZoneRecipe(String name, Region region, Build build) {
     }
 
     /**
+     * A strip of the panel's own foam glued on its inside, under the inside skin.
+     *
+     * @param more thickness beside that of the panel's foam [m]
+     * @param over plies laid on the inside skin there, in the order of laying; may be empty
+     */
+    public record FoamStrip(double more, List<Schedule.Item> over) implements Build {
+        /** Copies the list and checks the thickness. */
+        public FoamStrip {
+            over = List.copyOf(over);
+            Require.positive("thickness of a foam strip", more, "m");
+        }
+    }
+
+    /**
      * No foam: both skins lie on one another, with more plies between or on them.
      *
      * @param more plies beside those of both skins; may be empty
@@ -78,40 +92,61 @@ public record ZoneRecipe(String name, Region region, Build build) {
     public Zone zone(Schedule schedule) {
         double whole = schedule.laminate().thickness();
         if (build instanceof MorePlies plies) {
-            Laminate more =
-                    schedule.withOutside(joined(schedule.outside(), plies.outside()))
-                            .withInside(joined(schedule.inside(), plies.inside()))
-                            .laminate();
-            double outer =
-                    schedule.withOutside(joined(schedule.outside(), plies.outside()))
-                                    .laminate()
-                                    .thickness()
-                            - whole;
-            return new Zone(name, region, more, -outer);
+            Schedule outer = schedule.withOutside(joined(schedule.outside(), plies.outside()));
+            Schedule both =
+                    schedule.board() == null
+                            ? outer.withOutside(joined(turned(plies.inside()), outer.outside()))
+                            : outer.withInside(joined(schedule.inside(), plies.inside()));
+            double depth = whole - outer.laminate().thickness();
+            return new Zone(name, region, both.laminate(), depth);
         }
         if (build instanceof OtherFoam other) {
-            Schedule.Board board = schedule.board();
-            if (board == null) {
-                throw new IllegalArgumentException(name + " wants foam in a panel without foam");
-            }
-            Laminate stack =
-                    schedule.withBoard(
-                                    new Schedule.Board(
-                                            other.foam().orElse(board.foam()),
-                                            other.thickness(),
-                                            board.thicknessSpread()))
-                            .withInside(joined(schedule.inside(), other.over()))
-                            .laminate();
-            return new Zone(name, region, stack, 0);
+            Schedule.Board board = board(schedule);
+            return foamed(
+                    schedule,
+                    new Schedule.Board(
+                            other.foam().orElse(board.foam()),
+                            other.thickness(),
+                            board.thicknessSpread()),
+                    other.over());
+        }
+        if (build instanceof FoamStrip strip) {
+            Schedule.Board board = board(schedule);
+            return foamed(
+                    schedule,
+                    new Schedule.Board(
+                            board.foam(),
+                            board.thickness() + strip.more(),
+                            board.thicknessSpread()),
+                    strip.over());
         }
         NoFoam lip = (NoFoam) build;
-        List<Schedule.Item> all = new ArrayList<>(schedule.inside());
-        Collections.reverse(all);
+        List<Schedule.Item> all = turned(schedule.inside());
         all.addAll(lip.more());
         all.addAll(schedule.outside());
         Laminate bare = schedule.withBoard(null).withInside(List.of()).withOutside(all).laminate();
         double depth = lip.flush() == Height.OUTSIDE ? 0 : whole - bare.thickness();
         return new Zone(name, region, bare, depth);
+    }
+
+    private Schedule.Board board(Schedule schedule) {
+        Schedule.Board board = schedule.board();
+        if (board == null) {
+            throw new IllegalArgumentException(name + " wants foam in a panel without foam");
+        }
+        return board;
+    }
+
+    private Zone foamed(Schedule schedule, Schedule.Board board, List<Schedule.Item> over) {
+        Laminate stack =
+                schedule.withBoard(board).withInside(joined(schedule.inside(), over)).laminate();
+        return new Zone(name, region, stack, 0);
+    }
+
+    private static List<Schedule.Item> turned(List<Schedule.Item> plies) {
+        List<Schedule.Item> turned = new ArrayList<>(plies);
+        Collections.reverse(turned);
+        return turned;
     }
 
     private static List<Schedule.Item> joined(List<Schedule.Item> first, List<Schedule.Item> then) {

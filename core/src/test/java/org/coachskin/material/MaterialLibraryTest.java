@@ -19,12 +19,26 @@ class MaterialLibraryTest {
         TABLES.resins()
                 .forEach(resin -> assertFalse(resin.source().work().isBlank(), resin.name()));
         TABLES.foams().forEach(foam -> assertFalse(foam.source().work().isBlank(), foam.name()));
+        Inserts.all()
+                .forEach(insert -> assertFalse(insert.source().work().isBlank(), insert.name()));
     }
 
     @Test
     void clothIsFoundWhateverItsCaseAndSpacing() {
         assertTrue(TABLES.cloth("Twill  glass 300 G/m^2").isPresent());
         assertEquals("twill glass 300 g/m^2", TABLES.nearestCloth("twil glass 300 g/m^2"));
+    }
+
+    @Test
+    void everyInsertBearsMoreThanTheHeaviestFoam() {
+        Foam heaviest = TABLES.foam(Foam.Kind.POLYURETHANE, 320).orElseThrow();
+        for (Foam insert : Inserts.all()) {
+            assertTrue(insert.g() > heaviest.g(), insert.name());
+            assertTrue(insert.eThrough() > heaviest.eThrough(), insert.name());
+            assertTrue(insert.crush().value() >= heaviest.crush().value(), insert.name());
+        }
+        assertTrue(Inserts.named(" PLYWOOD ").isPresent());
+        assertTrue(Inserts.named("cork").isEmpty());
     }
 
     @Test

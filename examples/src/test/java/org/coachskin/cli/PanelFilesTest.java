@@ -1,6 +1,7 @@
 package org.coachskin.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -8,6 +9,10 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Stream;
+import org.coachskin.cli.file.PanelFile;
+import org.coachskin.panel.Panel;
+import org.coachskin.panel.Support;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
@@ -20,9 +25,28 @@ class PanelFilesTest {
     private static final Set<String> DO_NOT_HOLD =
             Set.of("luggage-lid-too-light.yaml", "outside-only.yaml");
 
+    /** Read, but not yet judged by the command: what is really held, cut out or stepped. */
+    private static final Set<String> ONLY_READ =
+            Set.of(
+                    "lid-on-a-stay.yaml",
+                    "luggage-lid-hinged.yaml",
+                    "roof-hatch.yaml",
+                    "trailer-side-door.yaml");
+
     static List<Path> panels() throws IOException {
         try (Stream<Path> files = Files.list(PANELS)) {
-            return files.sorted().toList();
+            return files.sorted()
+                    .filter(file -> !ONLY_READ.contains(file.getFileName().toString()))
+                    .toList();
+        }
+    }
+
+    @Test
+    void whatIsOnlyReadIsNotAPlainPanelOnItsRim() {
+        for (String name : ONLY_READ) {
+            Panel panel = PanelFile.read(PANELS.resolve(name)).asDrawn().panel();
+
+            assertTrue(panel.support() instanceof Support.Fittings, name);
         }
     }
 

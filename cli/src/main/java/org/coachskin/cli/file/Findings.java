@@ -111,6 +111,11 @@ final class Findings {
         return found.isEmpty();
     }
 
+    /** Returns how much has to be changed so far. */
+    int count() {
+        return found.size();
+    }
+
     /** Returns whether something asked for cannot be worked out yet. */
     boolean anyLater() {
         return !later.isEmpty();

@@ -44,11 +44,11 @@ final class LoadSection {
     private final List<PanelFile.Assumption> assumptions;
     private final List<Load> heat = new ArrayList<>();
 
-    LoadSection(Section root, double width, double length, List<PanelFile.Assumption> assumptions) {
+    LoadSection(Section root, Ground ground, List<PanelFile.Assumption> assumptions) {
         this.root = root;
         this.findings = root.findings();
-        this.places = new PlaceSection(width, length);
-        this.length = length;
+        this.places = new PlaceSection(ground);
+        this.length = ground.length();
         this.assumptions = assumptions;
     }
 
@@ -58,7 +58,10 @@ final class LoadSection {
             assumptions.add(new PanelFile.Assumption("loads", "a palm and a thumb in the middle"));
             return EverydayLoads.known().stream()
                     .filter(load -> USUAL.contains(load.name()))
-                    .map(load -> load.at(places.middle().x(), places.middle().y()))
+                    .flatMap(
+                            load ->
+                                    places.read(load.name(), inMiddle(), load.patch()).stream()
+                                            .map(at -> load.at(at.x(), at.y())))
                     .toList();
         }
         List<LoadCase> cases = new ArrayList<>();
@@ -82,6 +85,11 @@ final class LoadSection {
                     USUAL_FIX);
         }
         return cases.stream().map(this::heated).toList();
+    }
+
+    /** No keys; what is wrong with the middle stands at the openings. */
+    private Section inMiddle() {
+        return Section.empty(findings, root.keyNode("openings"));
     }
 
     private static List<Node> items(Node node) {

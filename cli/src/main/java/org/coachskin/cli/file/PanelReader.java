@@ -5,7 +5,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.coachskin.check.Job;
 import org.coachskin.check.Limits;
@@ -13,11 +12,12 @@ import org.coachskin.laminate.Schedule;
 import org.coachskin.material.MaterialLibrary;
 import org.coachskin.panel.Crown;
 import org.coachskin.panel.LoadCase;
+import org.coachskin.panel.Panel;
 import org.coachskin.panel.Support;
+import org.coachskin.panel.ZoneRecipe;
 import org.coachskin.units.Dimension;
 import org.snakeyaml.engine.v2.nodes.MappingNode;
 import org.snakeyaml.engine.v2.nodes.Node;
-import org.snakeyaml.engine.v2.nodes.ScalarNode;
 
 /** The whole file to jobs. */
 final class PanelReader {
@@ -27,6 +27,8 @@ final class PanelReader {
             List.of(
                     "width",
                     "length",
+                    "corner radius",
+                    "outline",
                     "crown",
                     "foam",
                     "resin",
@@ -37,6 +39,9 @@ final class PanelReader {
                     "wet on wet",
                     "outside",
                     "inside",
+                    "openings",
+                    "zones",
+                    "lip",
                     "held",
                     "loads",
                     "limits",
@@ -52,20 +57,9 @@ final class PanelReader {
                     join(List.of("variants", "materials"), MaterialSection.KEYS));
 
     /** Keys whose meaning is settled but that this version cannot work out: said, never ignored. */
-    static final List<String> LATER =
-            List.of(
-                    "corner radius",
-                    "outline",
-                    "openings",
-                    "zones",
-                    "lip",
-                    "stages",
-                    "prices",
-                    "my tests");
+    static final List<String> LATER = List.of("stages", "prices", "my tests");
 
     static final List<String> CROWN = List.of("across", "along", "radius across", "radius along");
-
-    private static final Pattern HARDWARE = Pattern.compile("hinge|latch|seal|rest|clamp");
 
     /** A crown steeper than this is no shallow shell: rise over side. */
     private static final double STEEPEST = 0.2;
@@ -127,23 +121,33 @@ final class PanelReader {
         double width = n.need("width", Dimension.LENGTH, 0.05, 6);
         double length = n.need("length", Dimension.LENGTH, 0.05, 6);
         Crown crown = n.complete() ? crown(keys, width, length, granted) : Crown.FLAT;
-        held(keys);
         Optional<Schedule> schedule = new ScheduleSection(keys, materials, granted).read();
-        List<LoadCase> loads =
-                n.complete() ? new LoadSection(keys, width, length, granted).read() : List.of();
+        if (!n.complete()) {
+            // Without a size nothing can be placed; the rest is looked at all the same.
+            HeldSection.look(keys);
+            new LimitSection(keys, granted).read();
+            return Optional.empty();
+        }
+        Ground ground = new GroundSection(keys).read(width, length);
+        Optional<Support> support = new HeldSection(keys, ground, granted).read();
+        List<ZoneRecipe> zones = new ZoneSection(keys, ground, materials, granted).read();
+        List<LoadCase> loads = new LoadSection(keys, ground, granted).read();
         Limits limits = new LimitSection(keys, granted).read();
-        return schedule.isPresent() && findings.isEmpty() && !loads.isEmpty()
-                ? Optional.of(
-                        Job.of(
-                                name,
-                                width,
-                                length,
-                                crown,
-                                new Support.WholeRim(),
-                                schedule.get(),
-                                loads,
-                                limits))
-                : Optional.empty();
+        if (schedule.isEmpty() || support.isEmpty() || loads.isEmpty() || !findings.isEmpty()) {
+            return Optional.empty();
+        }
+        Panel panel =
+                new Panel(
+                        name,
+                        width,
+                        length,
+                        crown,
+                        schedule.get().laminate(),
+                        support.get(),
+                        ground.outline(),
+                        ground.openings(),
+                        List.of());
+        return Optional.of(Job.of(panel, schedule.get(), zones, loads, limits));
     }
 
     private Crown crown(
@@ -193,21 +197,5 @@ final class PanelReader {
             return 0;
         }
         return curvature;
-    }
-
-    private void held(Section keys) {
-        Optional<Node> node = keys.node("held");
-        String all = "Write   held: all edges   to see the panel as if its whole rim were carried.";
-        if (node.isEmpty()) {
-            keys.missing("What holds the panel is missing.", all);
-        } else if (!(node.get() instanceof ScalarNode scalar)
-                || HARDWARE.matcher(scalar.getValue()).find()) {
-            findings.addLater(
-                    keys.keyNode("held"),
-                    "Hinges, a latch and a rubber seal cannot be worked out yet.",
-                    all);
-        } else if (!scalar.getValue().strip().equals("all edges")) {
-            findings.add(node.get(), "\"held\" is not understood.", "Write   held: all edges");
-        }
     }
 }

@@ -1,7 +1,6 @@
 package org.coachskin.cli.file;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import org.coachskin.laminate.Patch;
 import org.coachskin.units.Dimension;
@@ -17,15 +16,14 @@ final class PlaceSection {
 
     static final List<String> TAPE = List.of("from left", "from front");
 
-    /** A patch may reach over the rim by no more than rounding [m]. */
-    private static final double ROUNDING = 1e-9;
-
+    private final Ground ground;
     private final double width;
     private final double length;
 
-    PlaceSection(double width, double length) {
-        this.width = width;
-        this.length = length;
+    PlaceSection(Ground ground) {
+        this.ground = ground;
+        this.width = ground.width();
+        this.length = ground.length();
     }
 
     /**
@@ -88,68 +86,29 @@ final class PlaceSection {
     }
 
     private Optional<At> inside(String name, Section keys, Patch patch, At at) {
-        Side across = new Side("left", "right", "wide", width, patch.halfX(), at.x);
-        Side along = new Side("front", "rear", "long", length, patch.halfY(), at.y);
         boolean within = true;
-        for (Side side : List.of(across, along)) {
-            if (side.past() > ROUNDING) {
-                keys.findings().add(keys.keyNode("at"), side.what(name), side.fix());
+        for (Side side : Side.both(ground, patch.halfX(), patch.halfY(), at.x, at.y)) {
+            if (side.past() > Ground.ROUNDING) {
+                keys.findings()
+                        .add(
+                                keys.keyNode("at"),
+                                side.what(name),
+                                side.isTooLarge()
+                                        ? "It is larger than the panel: give it a smaller patch."
+                                        : side.fix() + ", or say   at: " + side.edge() + " edge");
                 within = false;
             }
         }
-        return within ? Optional.of(at) : Optional.empty();
-    }
-
-    /**
-     * A patch against the two edges of one direction.
-     *
-     * @param low name of the edge that the tape starts from
-     * @param high name of the other edge
-     * @param adjective what the direction is called
-     * @param side of the panel [m]
-     * @param half of the patch [m]
-     * @param at centre of the patch [m]
-     */
-    private record Side(
-            String low, String high, String adjective, double side, double half, double at) {
-
-        boolean isHigh() {
-            return at > side / 2;
-        }
-
-        /** How far the patch hangs over [m]. */
-        double past() {
-            return half + Math.abs(at - side / 2) - side / 2;
-        }
-
-        String what(String name) {
-            return String.format(
-                    Locale.ROOT,
-                    "The %s is %s %s and would hang %s over the %s edge (the panel is %s %s).",
-                    name,
-                    mm(2 * half),
-                    adjective,
-                    mm(past()),
-                    isHigh() ? high : low,
-                    mm(side),
-                    adjective);
-        }
-
-        String fix() {
-            if (2 * half > side) {
-                return "It is larger than the panel: give it a smaller patch.";
-            }
-            return String.format(
-                    Locale.ROOT,
-                    "Write   from %s: %s   or %s, or say   at: %s edge",
-                    low,
-                    mm(isHigh() ? side - half : half),
-                    isHigh() ? "less" : "more",
-                    isHigh() ? high : low);
-        }
-
-        private static String mm(double length) {
-            return Math.round(1000 * length) + " mm";
-        }
+        Optional<String> missed = within ? ground.missed(patch, at.x, at.y) : Optional.empty();
+        missed.ifPresent(
+                where ->
+                        keys.findings()
+                                .add(
+                                        keys.keyNode("at"),
+                                        "The " + name + " would press partly " + where + ".",
+                                        "Say where it presses:   "
+                                                + name
+                                                + ": {at: {from left: ..., from front: ...}}"));
+        return within && missed.isEmpty() ? Optional.of(at) : Optional.empty();
     }
 }

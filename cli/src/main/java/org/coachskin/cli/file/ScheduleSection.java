@@ -2,49 +2,25 @@ package org.coachskin.cli.file;
 
 import java.util.ArrayList;
 import java.util.Collections;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Supplier;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.coachskin.Source;
 import org.coachskin.Standing;
 import org.coachskin.laminate.Compatibility;
 import org.coachskin.laminate.LayUp;
-import org.coachskin.laminate.Ply;
 import org.coachskin.laminate.Schedule;
-import org.coachskin.material.Cloth;
 import org.coachskin.material.Foam;
 import org.coachskin.material.MaterialLibrary;
 import org.coachskin.material.Resin;
 import org.coachskin.material.Weave;
 import org.coachskin.units.Dimension;
-import org.coachskin.units.Quantity;
-import org.coachskin.units.QuantityException;
 import org.jspecify.annotations.Nullable;
 import org.snakeyaml.engine.v2.nodes.MappingNode;
 import org.snakeyaml.engine.v2.nodes.Node;
-import org.snakeyaml.engine.v2.nodes.ScalarNode;
 
 /** What is laid: foam, resin, way of working, seal coat, outside, inside. */
 final class ScheduleSection {
-
-    static final List<String> PLY = List.of("cloth", "ply", "angle");
-
-    /** Plies in one line of a file. */
-    private static final int MOST = 40;
-
-    private static final Pattern COUNT = Pattern.compile("^(\\d+)\\s*[x\u00d7]\\s+(.*)$");
-
-    /** The mass at the end of a cloth's name, in a unit of the table or in bare ounces. */
-    private static final Pattern MASS =
-            Pattern.compile(
-                    "(?<words>.*?)\\s*(?<number>(?:\\d+[ -])?\\d+/\\d+|\\d+(?:\\.\\d+)?)\\s*(?<unit>[a-zA-Z]\\S*)$");
-
-    /** Masses as sold are rounded: two within this share of each other are one cloth [-]. */
-    private static final double SAME_CLOTH = 0.02;
 
     private final Section root;
     private final Findings findings;
@@ -64,8 +40,9 @@ final class ScheduleSection {
     Optional<Schedule> read() {
         Optional<Resin> resin = resin();
         LayUp way = layUp();
-        List<Schedule.Item> outside = plies("outside");
-        List<Schedule.Item> inside = plies("inside");
+        PlyList plies = new PlyList(findings, materials, assumptions);
+        List<Schedule.Item> outside = plies.face(root, "outside");
+        List<Schedule.Item> inside = plies.face(root, "inside");
         LayUp layUp = shares(way, outside, inside);
         Optional<Schedule.Board> board = root.has("foam") ? board() : Optional.empty();
         Schedule.SealCoatMass coat = sealCoat(root.has("foam"));
@@ -258,117 +235,5 @@ final class ScheduleSection {
         double both =
                 root.quantity("seal coat", Dimension.AREAL_MASS, 0, 2).orElse(usual.outside());
         return new Schedule.SealCoatMass(both, both, 0.3, weighed);
-    }
-
-    /** Plies of one face, with those that a variant adds. */
-    private List<Schedule.Item> plies(String face) {
-        List<Schedule.Item> items = new ArrayList<>();
-        for (String key : List.of(face, face + " add")) {
-            if (root.node(key).filter(ScheduleSection::isBareFace).isPresent()) {
-                continue;
-            }
-            if (root.has(key) && root.list(key).stream().allMatch(Yaml::isNothing)) {
-                findings.add(
-                        root.keyNode(key),
-                        "The skin is empty.",
-                        "Write   " + key + ": [twill glass 300 g/m^2]   or   " + key + ": none");
-                continue;
-            }
-            root.list(key).forEach(node -> items.addAll(items(node, key)));
-        }
-        return items;
-    }
-
-    private static boolean isBareFace(Node node) {
-        return node instanceof ScalarNode scalar && scalar.getValue().strip().equals("none");
-    }
-
-    private List<Schedule.Item> items(Node node, String face) {
-        double angle = 0;
-        Node name = node;
-        if (node instanceof MappingNode map) {
-            Section keys = new Section(findings, map).allowing(PLY);
-            Optional<Node> given = keys.node("cloth").or(() -> keys.node("ply"));
-            if (given.isEmpty()) {
-                findings.add(
-                        node,
-                        "The cloth of this ply is missing.",
-                        "Write   {cloth: twill glass 300 g/m^2, angle: 45 deg}");
-                return List.of();
-            }
-            name = given.get();
-            angle = keys.quantity("angle", Dimension.ANGLE, -2 * Math.PI, 2 * Math.PI).orElse(0);
-        }
-        Optional<String> text = root.scalar(name, face);
-        return text.isEmpty() ? List.of() : items(name, text.get(), angle);
-    }
-
-    private List<Schedule.Item> items(Node node, String text, double angle) {
-        Matcher counted = COUNT.matcher(text);
-        int count = 1;
-        String name = text;
-        if (counted.matches()) {
-            count = counted.group(1).length() > 3 ? MOST + 1 : Integer.parseInt(counted.group(1));
-            name = counted.group(2);
-            if (count < 1 || count > MOST) {
-                findings.add(
-                        node,
-                        "From 1 to " + MOST + " plies can be laid by hand.",
-                        "Write   2 x " + name);
-                return List.of();
-            }
-        }
-        Optional<Ply> ply = materials.ply(name);
-        if (ply.isPresent()) {
-            return Collections.nCopies(count, new Schedule.Given(ply.get(), angle));
-        }
-        Optional<Cloth> cloth = library.cloth(name).or(byMass(name));
-        if (cloth.isEmpty()) {
-            findings.add(
-                    node,
-                    "No cloth of that name is known.",
-                    "Write   "
-                            + library.nearestCloth(name)
-                            + "\nOr give your own under  my cloths.  List:  coachskin materials cloth");
-            return List.of();
-        }
-        return Collections.nCopies(count, new Schedule.Wet(cloth.get(), angle));
-    }
-
-    /**
-     * Returns the cloth of the same words and, as sold, the same mass: 10 oz is 339 g/m^2. Bare
-     * ounces are to the square yard for cloth and, as mat is sold, to the square foot for mat.
-     */
-    private Supplier<Optional<Cloth>> byMass(String name) {
-        return () -> {
-            Matcher m = MASS.matcher(name);
-            if (!m.matches()) {
-                return Optional.empty();
-            }
-            boolean mat = m.group("words").startsWith("mat");
-            String unit =
-                    m.group("unit").equals("oz") ? mat ? "oz/ft^2" : "oz/yd^2" : m.group("unit");
-            double mass;
-            try {
-                mass = Quantity.parse(m.group("number") + " " + unit, Dimension.AREAL_MASS);
-            } catch (QuantityException e) {
-                return Optional.empty();
-            }
-            Optional<Cloth> cloth =
-                    library.cloths().stream()
-                            .filter(each -> each.name().startsWith(m.group("words") + " "))
-                            .filter(each -> off(each, mass) <= SAME_CLOTH)
-                            .min(Comparator.comparingDouble(each -> off(each, mass)));
-            cloth.ifPresent(
-                    each ->
-                            assumptions.add(
-                                    new PanelFile.Assumption(
-                                            "cloth", "\"" + name + "\" is " + each.name())));
-            return cloth;
-        };
-    }
-
-    private static double off(Cloth cloth, double mass) {
-        return Math.abs(cloth.arealMass() / mass - 1);
     }
 }

@@ -5,8 +5,10 @@
  * {@code TextFile} and {@code Yaml} turn a file into nodes that know their line; {@code Section}
  * reads the keys of one map and notes what is wrong with them in {@code Findings}; {@code
  * PanelReader} puts together what {@code MaterialSection} (with {@code FoamSection} and {@code
- * PlySection}), {@code ScheduleSection}, {@code LoadSection} (with {@code PlaceSection}) and {@code
- * LimitSection} read.
+ * PlySection}), {@code ScheduleSection} (with {@code PlyList}), {@code GroundSection}, {@code
+ * HeldSection} (with {@code FittingSection} and {@code Pads}), {@code ZoneSection}, {@code
+ * LoadSection} (with {@code PlaceSection}) and {@code LimitSection} read; {@code Tape} and {@code
+ * Ground} say where things are and whether they lie on the panel.
  */
 @NullMarked
 package org.coachskin.cli.file;

@@ -16,6 +16,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -104,6 +105,9 @@ class PanelSchemaTest {
                         EverydayLoads.known().stream().map(EverydayLoads.Named::name).toList());
         loads.addAll(LoadSection.SPREAD);
         reader.put("loadMap", loads);
+        reader.put("opening", GroundSection.OPENING);
+        reader.put("zone", ZoneSection.KEYS);
+        reader.put("lip", ZoneSection.LIP);
 
         reader.forEach(
                 (name, keys) -> {
@@ -114,8 +118,25 @@ class PanelSchemaTest {
                             name);
                 });
         assertEquals(new TreeSet<>(LoadSection.PRESS), keysOf("press", "anyOf", 1));
-        assertEquals(new TreeSet<>(ScheduleSection.PLY), keysOf("ply", "anyOf", 1));
+        assertEquals(new TreeSet<>(PlyList.PLY), keysOf("ply", "anyOf", 1));
         assertEquals(new TreeSet<>(PlaceSection.TAPE), keysOf("place", "anyOf", 1));
+        assertEquals(new TreeSet<>(Tape.EDGES), keysOf("held", "anyOf", 1));
+        Set<Set<String>> fittings = new HashSet<>();
+        FittingSection.THINGS.forEach(
+                (thing, keys) -> fittings.add(new TreeSet<>(plus(keys, thing))));
+        Set<Set<String>> inSchema = new HashSet<>();
+        for (int i = 0; i < TREE.path("$defs").path("fitting").path("anyOf").size(); i++) {
+            inSchema.add(keysOf("fitting", "anyOf", i));
+        }
+        assertEquals(fittings, inSchema);
+        List<String> words = new ArrayList<>();
+        TREE.path("$defs")
+                .path("thing")
+                .path("anyOf")
+                .path(0)
+                .path("enum")
+                .forEach(word -> words.add(word.asString()));
+        assertEquals(ReadyMade.words(), words);
     }
 
     private static Set<String> keysOf(String def, String choice, int index) {
@@ -137,7 +158,7 @@ class PanelSchemaTest {
     @ParameterizedTest
     @EnumSource(
             value = Dimension.class,
-            names = {"SHARE", "RATIO", "TIME", "FORCE_PER_LENGTH"},
+            names = {"SHARE", "RATIO", "TIME"},
             mode = EnumSource.Mode.EXCLUDE)
     void theSchemaKnowsEveryUnitOfTheReader(Dimension dimension) {
         String def = camel(dimension.name());
@@ -170,7 +191,22 @@ class PanelSchemaTest {
                 "width: 900,5 mm",
                 "resin:",
                 "held: everywhere",
-                "held: {front edge: hinges}",
+                "held: {front edge: hinge}",
+                "held: {front: hinges}",
+                "held: [{hinge: front edge}]",
+                "held: [{hinge: front edge, at: 150 mm}]",
+                "held: [{latch: rear edge, at: middle, pad: 40}]",
+                "held: [{rest: middle}]",
+                "held: [{rubber seal: all edges, force: 50 N}]",
+                "openings: [{shape: ellipse 80 mm}]",
+                "openings: [{shape: circle 80, centre: {from left: 1 m, from front: 1 m}}]",
+                "openings: [{shape: 80 mm x 60 mm, centre: {from left: 1 m}}]",
+                "zones: [{round: vent, width: 50}]",
+                "zones: [{at: top, width: 50 mm}]",
+                "lip: {plies: 4 x twill glass 300 g/m^2}",
+                "lip: {width: 30 mm, flush: middle}",
+                "corner radius: 80",
+                "outline: [{from left: 0 mm, from front: 0 mm}]",
                 "outside: []",
                 "outsid: [twill glass 300 g/m^2]",
                 "loads: [plam]",
