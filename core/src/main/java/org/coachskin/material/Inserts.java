@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.coachskin.Source;
+import org.coachskin.Table;
 
 /**
  * Solids that take the place of the foam under hardware, by the constants of a foam: what they bear
@@ -17,7 +18,7 @@ public final class Inserts {
 
     private static List<Foam> read() {
         List<Foam> inserts = new ArrayList<>();
-        Table t = Table.read("inserts.csv");
+        Table t = Table.read(Inserts.class, "inserts.csv");
         for (int i = 0; i < t.size(); i++) {
             Source source = t.source(i);
             inserts.add(
