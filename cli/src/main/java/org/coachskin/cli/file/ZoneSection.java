@@ -91,7 +91,7 @@ final class ZoneSection {
             return List.of();
         }
         String name = keys.has("name") ? keys.text("name").orElse("") : where.get().name();
-        if (builds.size() == 1 || !keys.has("step")) {
+        if (!keys.has("step")) {
             return List.of(
                     new ZoneRecipe(name, where.get().region(0), builds.get(builds.size() - 1)));
         }

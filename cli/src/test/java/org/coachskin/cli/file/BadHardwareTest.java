@@ -125,6 +125,7 @@ class BadHardwareTest {
                 "zones: [{at: rear edge, width: 50 mm, inside: [twil glass 300 g/m^2]}]|No cloth|twill glass",
                 "zones: [{at: rear edge, width: 50 mm, inside: [twill glass 300 g/m^2], foam strip: 9 mm}]|Two things are done|over it",
                 "zones: [{at: rear edge, width: 50 mm, inside: [3 x twill glass 300 g/m^2], step: 30 mm}]|ply 3 has no width left|step: 16 mm   or less",
+                "zones: [{at: rear edge, width: 50 mm, inside: [twill glass 300 g/m^2], step: 5}]|no unit|5 mm",
                 "zones: [{at: rear edge, width: 50 mm, insert: plywod 9 mm}]|No insert is called \"plywod\"|insert: plywood 9 mm",
                 "zones: [{at: rear edge, width: 50 mm, insert: plywood}]|thickness of the insert|plywood 9 mm",
                 "zones: [{at: rear edge, width: 50 mm, insert: plywood 9}]|no unit|9 mm",
