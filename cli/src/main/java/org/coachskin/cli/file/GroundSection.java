@@ -118,7 +118,7 @@ final class GroundSection {
 
     /** Returns the corners under a key, from left and front; empty and noted where wrong. */
     private Optional<List<Shape.Point>> corners(Section keys, String key) {
-        List<Node> nodes = keys.list(key);
+        List<Node> nodes = keys.list(key).stream().filter(node -> !Yaml.isNothing(node)).toList();
         List<Shape.Point> corners = new ArrayList<>();
         nodes.forEach(node -> Tape.point(findings, node, key).ifPresent(corners::add));
         if (corners.size() < nodes.size()) {

@@ -90,9 +90,10 @@ final class HeldSection {
     }
 
     private static boolean holds(Fitting fitting) {
-        return fitting instanceof Fitting.Pad pad && pad.held().contains(Fitting.Direction.Z)
-                || fitting instanceof Fitting.HeldEdge edge
-                        && edge.held().contains(Motion.DEFLECTION);
+        if (fitting instanceof Fitting.Pad pad) {
+            return pad.held().contains(Fitting.Direction.Z);
+        }
+        return fitting instanceof Fitting.HeldEdge edge && edge.held().contains(Motion.DEFLECTION);
     }
 
     private static boolean isWholeRim(List<Fitting> fittings) {
@@ -116,12 +117,10 @@ final class HeldSection {
             List<Edge> edges = Tape.edges(findings, keys.keyNode(place), "", place);
             String before = "";
             for (Node node : keys.list(place)) {
-                String word = keys.scalar(node, place).orElse("");
+                String word = Yaml.isNothing(node) ? "" : keys.scalar(node, place).orElse("?");
                 Optional<ReadyMade> thing = ReadyMade.named(word);
                 if (thing.isEmpty()) {
-                    if (!word.isEmpty()) {
-                        unknown(node, place, word);
-                    }
+                    unknown(node, place, word);
                 } else if (thing.get().pad().isPresent()) {
                     edges.forEach(edge -> fittings.addAll(pads.readyMade(thing.get(), edge, node)));
                     assume(thing.get());
@@ -146,14 +145,22 @@ final class HeldSection {
         return fittings;
     }
 
+    /** Notes a word that is none; what is no word at all has been noted. */
     private void unknown(Node node, String place, String word) {
+        if (word.equals("?")) {
+            return;
+        }
         findings.add(
                 node,
-                "Nothing that holds a panel is called \"" + word + "\".",
+                word.isEmpty()
+                        ? "It is not said what holds the panel here."
+                        : "Nothing that holds a panel is called \"" + word + "\".",
                 "Write   "
                         + place
                         + ": "
-                        + MaterialLibrary.nearest(word, ReadyMade.words())
+                        + (word.isEmpty()
+                                ? "hinges"
+                                : MaterialLibrary.nearest(word, ReadyMade.words()))
                         + "   or one of: "
                         + String.join(", ", ReadyMade.words())
                         + "\nOr say it at length:   - {hinge: front edge, at: 150 mm from left, pad: 40 mm}");

@@ -12,9 +12,7 @@ import org.coachskin.material.Inserts;
 import org.coachskin.material.MaterialLibrary;
 import org.coachskin.panel.Edge;
 import org.coachskin.panel.Height;
-import org.coachskin.panel.Opening;
 import org.coachskin.panel.Region;
-import org.coachskin.panel.Shape;
 import org.coachskin.panel.ZoneRecipe;
 import org.coachskin.units.Dimension;
 import org.snakeyaml.engine.v2.nodes.MappingNode;
@@ -43,19 +41,17 @@ final class ZoneSection {
 
     static final List<String> LIP = List.of("width", "at", "more plies", "flush");
 
-    private static final List<String> PLACES = List.of("round", "at", "patch");
-
     private static final List<String> BUILDS = List.of("foam strip", "insert");
 
     private static final List<String> SKINS = List.of("outside", "inside");
 
-    private static final String EXAMPLE =
+    static final String EXAMPLE =
             "Write   - {round: vent, width: 50 mm, inside: [twill glass 300 g/m^2]}\n"
                     + "or      - {at: rear edge, width: 80 mm, insert: plywood 9 mm}";
 
     private final Section root;
     private final Findings findings;
-    private final Ground ground;
+    private final RegionSection regions;
     private final PlyList plies;
     private final List<PanelFile.Assumption> assumptions;
     private final boolean foam;
@@ -67,7 +63,7 @@ final class ZoneSection {
             List<PanelFile.Assumption> assumptions) {
         this.root = root;
         this.findings = root.findings();
-        this.ground = ground;
+        this.regions = new RegionSection(root, ground);
         this.plies = new PlyList(findings, materials, assumptions);
         this.assumptions = assumptions;
         this.foam = root.has("foam");
@@ -89,13 +85,13 @@ final class ZoneSection {
     }
 
     private List<ZoneRecipe> zone(Section keys, Node item) {
-        Optional<Where> where = where(keys, item);
+        Optional<RegionSection.Where> where = regions.read(keys, item);
         List<ZoneRecipe.Build> builds = builds(keys, item);
         if (where.isEmpty() || builds.isEmpty()) {
             return List.of();
         }
         String name = keys.has("name") ? keys.text("name").orElse("") : where.get().name();
-        if (builds.size() == 1 || !keys.has("step")) {
+        if (!keys.has("step")) {
             return List.of(
                     new ZoneRecipe(name, where.get().region(0), builds.get(builds.size() - 1)));
         }
@@ -116,7 +112,7 @@ final class ZoneSection {
                     String.format(
                             Locale.ROOT,
                             "Write   step: %s   or less, or a greater   width:",
-                            down(where.get().widest() / builds.size())));
+                            RegionSection.down(where.get().widest() / builds.size())));
             return List.of();
         }
         List<ZoneRecipe> steps = new ArrayList<>();
@@ -128,188 +124,6 @@ final class ZoneSection {
                             builds.get(i)));
         }
         return steps;
-    }
-
-    /** A length a maker would take, no longer than {@code length}. */
-    private static String down(double length) {
-        return Math.max(1, (int) Math.floor(1000 * length + 1e-6)) + " mm";
-    }
-
-    /** Where a zone is, and how it shrinks when each ply steps back. */
-    private record Where(String name, Region whole, double widest) {
-        Region region(double back) {
-            if (whole instanceof Region.Around ring) {
-                return new Region.Around(ring.opening(), ring.width() - back);
-            }
-            if (whole instanceof Region.AlongEdges band) {
-                return new Region.AlongEdges(band.edges(), band.width() - back);
-            }
-            Region.Box box = (Region.Box) whole;
-            return new Region.Box(
-                    box.x1() + back, box.x2() - back, box.y1() + back, box.y2() - back);
-        }
-    }
-
-    private Optional<Where> where(Section keys, Node item) {
-        List<String> places = PLACES.stream().filter(keys::has).toList();
-        if (places.size() != 1) {
-            findings.add(
-                    item,
-                    places.isEmpty()
-                            ? "It is not said where this zone is."
-                            : "This zone is in two places: " + String.join(" and ", places) + ".",
-                    EXAMPLE
-                            + "\nor      - {patch: 200 mm x 100 mm, centre: {from left: 450 mm, from front: 300 mm}, inside: [...]}");
-            return Optional.empty();
-        }
-        if (keys.has("patch")) {
-            return patch(keys);
-        }
-        if (keys.has("centre")) {
-            findings.add(
-                    keys.keyNode("centre"),
-                    "Only a patch has a centre of its own.",
-                    "Take   centre   out.");
-        }
-        Numbers n = new Numbers(keys);
-        double width = n.need("width", Dimension.LENGTH, 0.002, 3);
-        if (keys.has("round")) {
-            return n.complete() ? ring(keys, width) : Optional.empty();
-        }
-        List<Edge> edges = Tape.edges(keys, "at");
-        return n.complete() && !edges.isEmpty() && fits(keys, "zone", edges, width)
-                ? Optional.of(
-                        new Where(
-                                "zone at the "
-                                        + keys.list("at").stream()
-                                                .map(ZoneSection::text)
-                                                .reduce((a, b) -> a + ", " + b)
-                                                .orElse(""),
-                                new Region.AlongEdges(edges, width),
-                                width))
-                : Optional.empty();
-    }
-
-    private static String text(Node node) {
-        return node instanceof org.snakeyaml.engine.v2.nodes.ScalarNode scalar
-                ? scalar.getValue().strip()
-                : "";
-    }
-
-    private Optional<Where> ring(Section keys, double width) {
-        Optional<String> name = keys.text("round");
-        if (name.isEmpty()) {
-            return Optional.empty();
-        }
-        List<String> known = ground.openings().stream().map(Opening::name).toList();
-        Optional<Opening> opening =
-                ground.openings().stream().filter(o -> o.name().equals(name.get())).findFirst();
-        if (opening.isEmpty()) {
-            if (known.isEmpty() && root.has("openings")) {
-                // The opening itself is wrong and noted.
-                return Optional.empty();
-            }
-            findings.add(
-                    keys.keyNode("round"),
-                    "No opening is called \"" + name.get() + "\".",
-                    known.isEmpty()
-                            ? "Draw it under   openings:"
-                            : "Write   round: "
-                                    + MaterialLibrary.nearest(name.get(), known)
-                                    + (known.size() > 1
-                                            ? "   or one of: " + String.join(", ", known)
-                                            : ""));
-            return Optional.empty();
-        }
-        double room = ground.room(opening.get());
-        if (width > room + Ground.ROUNDING) {
-            findings.add(
-                    keys.keyNode("width"),
-                    String.format(
-                            Locale.ROOT,
-                            "The ring round \"%s\" is %s wide; from there to the rim of the panel there are %s.",
-                            name.get(),
-                            Side.mm(width),
-                            down(room)),
-                    "Write   width: " + down(room) + "   or less");
-            return Optional.empty();
-        }
-        return Optional.of(
-                new Where(
-                        "ring round the " + name.get(),
-                        new Region.Around(name.get(), width),
-                        width));
-    }
-
-    private Optional<Where> patch(Section keys) {
-        if (keys.has("width")) {
-            findings.add(
-                    keys.keyNode("width"),
-                    "A patch has two sides and no width.",
-                    "Take   width   out.");
-        }
-        Optional<Shape.Point> centre = Tape.point(keys, "centre");
-        Optional<Shape.Point> size =
-                keys.text("patch")
-                        .flatMap(
-                                text ->
-                                        Tape.sides(
-                                                keys,
-                                                keys.keyNode("patch"),
-                                                "patch",
-                                                text,
-                                                false,
-                                                "200 mm x 100 mm"));
-        if (centre.isEmpty() || size.isEmpty()) {
-            return Optional.empty();
-        }
-        double hx = size.get().x() / 2;
-        double hy = size.get().y() / 2;
-        double x = centre.get().x();
-        double y = centre.get().y();
-        for (Side side : Side.both(ground, hx, hy, x, y)) {
-            if (side.past() > Ground.ROUNDING) {
-                findings.add(
-                        keys.keyNode("centre"),
-                        side.what("patch"),
-                        side.isTooLarge()
-                                ? "It is larger than the panel: write a smaller   patch:"
-                                : side.fix());
-                return Optional.empty();
-            }
-        }
-        return Optional.of(
-                new Where(
-                        "patch",
-                        new Region.Box(
-                                Math.max(0, x - hx),
-                                Math.min(ground.width(), x + hx),
-                                Math.max(0, y - hy),
-                                Math.min(ground.length(), y + hy)),
-                        Math.min(hx, hy)));
-    }
-
-    /** Notes a band that meets itself from edge to edge. */
-    private boolean fits(Section keys, String what, List<Edge> edges, double width) {
-        for (Edge edge : edges) {
-            boolean both =
-                    edges.stream().filter(other -> other.alongX() == edge.alongX()).count() == 2;
-            double most = ground.depth(edge) / (both || what.equals("lip") ? 2 : 1);
-            if (width >= most) {
-                findings.add(
-                        keys.keyNode("width"),
-                        String.format(
-                                Locale.ROOT,
-                                "The %s is %s wide; the panel measures %s from the %s.",
-                                what,
-                                Side.mm(width),
-                                Side.mm(ground.depth(edge)),
-                                Tape.name(edge)),
-                        "Write a width of less than " + Side.mm(most) + ".");
-                return false;
-            }
-        }
-        return true;
     }
 
     /** What is done there; for plies of one zone, one build for each number of plies. */
@@ -435,7 +249,7 @@ final class ZoneSection {
         if (!n.complete()
                 || edges.isEmpty()
                 || flush.isEmpty()
-                || !fits(keys, "lip", edges, width)) {
+                || !regions.fits(keys, "lip", edges, width)) {
             return Optional.empty();
         }
         assumptions.add(

@@ -6,9 +6,9 @@
  * reads the keys of one map and notes what is wrong with them in {@code Findings}; {@code
  * PanelReader} puts together what {@code MaterialSection} (with {@code FoamSection} and {@code
  * PlySection}), {@code ScheduleSection} (with {@code PlyList}), {@code GroundSection}, {@code
- * HeldSection} (with {@code FittingSection} and {@code Pads}), {@code ZoneSection}, {@code
- * LoadSection} (with {@code PlaceSection}) and {@code LimitSection} read; {@code Tape} and {@code
- * Ground} say where things are and whether they lie on the panel.
+ * HeldSection} (with {@code FittingSection} and {@code Pads}), {@code ZoneSection} (with {@code
+ * RegionSection}), {@code LoadSection} (with {@code PlaceSection}) and {@code LimitSection} read;
+ * {@code Tape} and {@code Ground} say where things are and whether they lie on the panel.
  */
 @NullMarked
 package org.coachskin.cli.file;

@@ -55,6 +55,8 @@ class BadHardwareTest {
             value = {
                 "{front edg: hinges}|No edge is called \"front edg\"|front edge: ...",
                 "{front edge: hinge}|called \"hinge\"|front edge: hinges",
+                "{front edge: }|not said what holds|front edge: hinges",
+                "{front edge: {a: b}}|wants one value|front edge: ...",
                 "{front edge: [carried, free]}|cannot be both \"carried\" and \"free\"|at length",
                 "{all edges: rubber seal}|a rubber seal only pushes|rear edge: latch",
                 "{all edges: free}|Nothing holds the panel.|front edge: hinges",
@@ -96,6 +98,7 @@ class BadHardwareTest {
             value = {
                 "corner radius: 80|no unit|80 mm",
                 "corner radius: 400 mm|does not fit sides of 900 mm and 600 mm|corner radius: 300 mm   or less",
+                "outline:|three corners|from left: 0 mm",
                 "outline: []|three corners|from left: 0 mm",
                 "outline: [{from left: 0 mm, from front: 0 mm}, {from left: 800 mm, from front: 0 mm}, {from left: 0 mm, from front: 600 mm}]|from 0 mm to 800 mm across|width: 800 mm",
                 "outline: [{from left: 0 mm, from front: 0 mm}, {from left: 900 mm, from front: 600 mm}, {from left: 900 mm, from front: 0 mm}, {from left: 0 mm, from front: 600 mm}]|cross one another|in the order",
@@ -122,6 +125,7 @@ class BadHardwareTest {
                 "zones: [{at: rear edge, width: 50 mm, inside: [twil glass 300 g/m^2]}]|No cloth|twill glass",
                 "zones: [{at: rear edge, width: 50 mm, inside: [twill glass 300 g/m^2], foam strip: 9 mm}]|Two things are done|over it",
                 "zones: [{at: rear edge, width: 50 mm, inside: [3 x twill glass 300 g/m^2], step: 30 mm}]|ply 3 has no width left|step: 16 mm   or less",
+                "zones: [{at: rear edge, width: 50 mm, inside: [twill glass 300 g/m^2], step: 5}]|no unit|5 mm",
                 "zones: [{at: rear edge, width: 50 mm, insert: plywod 9 mm}]|No insert is called \"plywod\"|insert: plywood 9 mm",
                 "zones: [{at: rear edge, width: 50 mm, insert: plywood}]|thickness of the insert|plywood 9 mm",
                 "zones: [{at: rear edge, width: 50 mm, insert: plywood 9}]|no unit|9 mm",
