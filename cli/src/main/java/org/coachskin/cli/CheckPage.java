@@ -142,8 +142,9 @@ final class CheckPage {
     private String feltStiffness(Margin margin, Answer answer) {
         Movement movement = movementUnder(margin.loadCase());
         String words =
-                heldWords() + ", a "
-                        + margin.loadCase()
+                heldWords()
+                        + ", "
+                        + Rows.oneOf(margin.loadCase())
                         + " ("
                         + figures.force(movement.force())
                         + ") goes in by "
@@ -171,8 +172,7 @@ final class CheckPage {
 
     private String mark(Margin margin) {
         Movement movement = movementUnder(margin.loadCase());
-        return "A "
-                + margin.loadCase()
+        return CheckPage.sentence(Rows.oneOf(margin.loadCase()))
                 + " ("
                 + figures.force(movement.force())
                 + ") starts to mark it at "

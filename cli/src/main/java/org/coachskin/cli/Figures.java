@@ -95,7 +95,8 @@ enum Figures {
 
     /** Felt stiffness, without the unit. */
     String stiffness(double value) {
-        return decimals(value / stiffnessUnit(), 0);
+        double shown = value / stiffnessUnit();
+        return decimals(shown, Math.abs(shown) < 10 ? 1 : 0);
     }
 
     private double stiffnessUnit() {

@@ -16,7 +16,7 @@ final class HeldBlock {
         if (verdict.held().stream().allMatch(h -> h.grips().isEmpty() && h.seals().isEmpty())) {
             return;
         }
-        page.line("What hinges, latch and seal bear (pull outward or push inward is said)");
+        page.line("What holds it bears: the panel pulls it out or pushes it in");
         List<String> loads = verdict.job().loads().stream().map(load -> load.name()).toList();
         Map<String, String[]> rows = new LinkedHashMap<>();
         rows.put("", head(loads));
@@ -51,7 +51,7 @@ final class HeldBlock {
 
     private static String[] head(List<String> loads) {
         String[] head = new String[loads.size() + 1];
-        head[0] = "shut, at rest";
+        head[0] = "at rest";
         for (int i = 0; i < loads.size(); i++) {
             head[i + 1] = loads.get(i);
         }

@@ -40,6 +40,11 @@ final class Rows {
         return (load.equals("own weight") ? "its " : "the ") + load;
     }
 
+    /** Returns the load with its other article. */
+    static String oneOf(String load) {
+        return ("aeiou".indexOf(load.charAt(0)) < 0 ? "a " : "an ") + load;
+    }
+
     /** Returns whether every word of {@code wanted} stands in the name of the row. */
     static boolean matches(Margin margin, String wanted) {
         String words = lower(words(margin) + " " + margin.mode().theory());

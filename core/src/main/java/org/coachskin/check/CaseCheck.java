@@ -1,13 +1,17 @@
 package org.coachskin.check;
 
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import org.coachskin.analysis.CaseResponse;
 import org.coachskin.analysis.Response;
 import org.coachskin.failure.CoreShear;
 import org.coachskin.failure.CoreTension;
 import org.coachskin.failure.Face;
 import org.coachskin.failure.Factor;
+import org.coachskin.failure.FaceWrinkling;
 import org.coachskin.failure.Factors;
 import org.coachskin.failure.FirstCrush;
 import org.coachskin.failure.LastingDent;
@@ -32,6 +36,8 @@ import org.coachskin.panel.LoadCase;
 /** Every mode that breaks, crushes or marks, under one load case; the worst place of each. */
 final class CaseCheck {
 
+    private static final int MOST_PUSHED = 60;
+
     private final Job job;
     private final Stacks stacks;
     private final LoadCase load;
@@ -39,6 +45,7 @@ final class CaseCheck {
     private final Surroundings around;
     private final List<LocalEffect> local = new ArrayList<>();
     private final List<Load.Press> presses = new ArrayList<>();
+    private final List<Pushed> pushed = new ArrayList<>();
     private final Worst worst;
     private final MethodError patchError;
 
@@ -128,6 +135,7 @@ final class CaseCheck {
                 judgePatch(press);
             }
         }
+        judgeWrinkling();
         Hardware.judge(job, stacks, answer, worst);
         return worst.margins();
     }
@@ -185,7 +193,7 @@ final class CaseCheck {
      */
     private List<LocalEffect.Here> local(Stations.Station at) {
         List<LocalEffect.Here> found = new ArrayList<>();
-        double reach = 4 * stack.laminate.thickness();
+        double reach = Stations.REACH * stack.laminate.thickness();
         for (int i = 0; i < local.size(); i++) {
             Load.Press press = presses.get(i);
             double dx = at.x() - press.x();
@@ -283,14 +291,12 @@ final class CaseCheck {
         Triple innerStill = stack.skinForce(Face.INSIDE, still);
         stack.outside.ifPresent(
                 skin -> {
-                    double multiplier = skin.reserve(outer, inner, outerStill, innerStill);
-                    keepWrinkling(at, "outside skin, ", sign, skin.critical(0, -1), multiplier);
+                    pushed.add(new Pushed(at, Face.OUTSIDE, skin, sign, outer, inner, outerStill, innerStill));
                     judgeBond(at, Face.OUTSIDE, outer, outerStill, sign);
                 });
         stack.inside.ifPresent(
                 skin -> {
-                    double multiplier = skin.reserve(inner, outer, innerStill, outerStill);
-                    keepWrinkling(at, "inside skin, ", sign, skin.critical(0, -1), multiplier);
+                    pushed.add(new Pushed(at, Face.INSIDE, skin, sign, inner, outer, innerStill, outerStill));
                     judgeBond(at, Face.INSIDE, inner, innerStill, sign);
                 });
         double crimping =
@@ -307,17 +313,55 @@ final class CaseCheck {
                 MethodError.WRINKLING);
     }
 
-    private void keepWrinkling(
-            Stations.Station at, String skin, int sign, double critical, double multiplier) {
-        worst.keep(
-                Mode.WRINKLING,
-                sign,
-                new Place(skin + at.words(), at.x(), at.y(), 0),
-                critical / multiplier,
-                critical,
-                multiplier,
-                wanted(Factors.On.WRINKLING),
-                MethodError.WRINKLING);
+    /** A skin and its forces at one place. */
+    private record Pushed(
+            Stations.Station at,
+            Face face,
+            FaceWrinkling skin,
+            int sign,
+            Triple force,
+            Triple otherForce,
+            Triple still,
+            Triple otherStill) {
+        /** Largest compression per width under the load and what stands [N/m]. */
+        double compression() {
+            Triple n = force.plus(still, 1);
+            double half = (n.x() + n.y()) / 2;
+            return Math.hypot((n.x() - n.y()) / 2, n.xy()) - half;
+        }
+    }
+
+    /**
+     * Judges wrinkling where a skin is pushed most. The search for the worst wave is dear, so of many
+     * places only the {@value #MOST_PUSHED} with the largest compression are worked out, skin by
+     * skin and stack by stack.
+     */
+    private void judgeWrinkling() {
+        Map<FaceWrinkling, List<Pushed>> bySkin = new LinkedHashMap<>();
+        pushed.forEach(p -> bySkin.computeIfAbsent(p.skin(), k -> new ArrayList<>()).add(p));
+        bySkin.forEach(
+                (skin, places) -> {
+                    double critical = skin.critical(0, -1);
+                    List<Pushed> most = new ArrayList<>(places);
+                    if (most.size() > MOST_PUSHED) {
+                        most.sort(Comparator.comparingDouble(Pushed::compression).reversed());
+                        most = most.subList(0, MOST_PUSHED);
+                    }
+                    for (Pushed p : most) {
+                        double multiplier =
+                                skin.reserve(p.force(), p.otherForce(), p.still(), p.otherStill());
+                        String words = p.face() == Face.OUTSIDE ? "outside skin, " : "inside skin, ";
+                        worst.keep(
+                                Mode.WRINKLING,
+                                p.sign(),
+                                new Place(words + p.at().words(), p.at().x(), p.at().y(), 0),
+                                critical / multiplier,
+                                critical,
+                                multiplier,
+                                wanted(Factors.On.WRINKLING),
+                                MethodError.WRINKLING);
+                    }
+                });
     }
 
     private void judgeBond(

@@ -98,7 +98,7 @@ public final class PanelCheck {
                 margins,
                 movements,
                 felt,
-                solver(job.panel()).frequency(job.panel()),
+                (solver(job.panel()) == series ? series : coarse).frequency(job.panel()),
                 EverydayLoads.liftOffSpeed(mass / job.panel().area()),
                 mass,
                 cases.stream().map(check -> check.answer().atRest()).toList(),

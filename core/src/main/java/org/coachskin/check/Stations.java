@@ -15,6 +15,9 @@ import org.coachskin.panel.Panel;
  */
 final class Stations {
 
+    /** What a patch does locally has died out this many panel thicknesses beside it. */
+    static final double REACH = 4;
+
     private static final int GRID = 3;
 
     /** Places under a patch, in bending lengths of the outside skin from its edge. */
@@ -64,8 +67,10 @@ final class Stations {
         }
         Surroundings around = new Surroundings(panel);
         for (Response.Spot spot : spots) {
-            found.stations.add(
-                    new Station(around.words(spot.x(), spot.y()), spot.x(), spot.y()));
+            if (!found.isByPatch(spot)) {
+                found.stations.add(
+                        new Station(around.words(spot.x(), spot.y()), spot.x(), spot.y()));
+            }
         }
         return found.stations;
     }
@@ -95,6 +100,20 @@ final class Stations {
             }
         }
         return alone;
+    }
+
+    /** Returns whether a place is so near to a patch that the places chosen there stand for it. */
+    private boolean isByPatch(Response.Spot spot) {
+        for (Load part : load.loads()) {
+            if (part instanceof Load.Press press) {
+                double reach = REACH * panel.laminateAt(press.x(), press.y()).thickness();
+                if (Math.abs(spot.x() - press.x()) < Patches.halfX(press.patch()) + reach
+                        && Math.abs(spot.y() - press.y()) < Patches.halfY(press.patch()) + reach) {
+                    return true;
+                }
+            }
+        }
+        return false;
     }
 
     private void addOverall(boolean middle) {

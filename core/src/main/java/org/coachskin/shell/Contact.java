@@ -1,7 +1,7 @@
 package org.coachskin.shell;
 
-import java.util.HashMap;
 import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import org.ejml.data.DMatrixRMaj;
 import org.ejml.dense.row.CommonOps_DDRM;
 
@@ -26,7 +26,7 @@ final class Contact {
     private final Solve solve;
 
     /** Deflection of every point under a unit force per length at one point, and the solution. */
-    private final Map<Integer, Column> columns = new HashMap<>();
+    private final Map<Integer, Column> columns = new ConcurrentHashMap<>();
 
     private static final class Column {
         final double[] deflections;

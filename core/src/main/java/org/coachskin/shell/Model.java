@@ -160,6 +160,12 @@ final class Model {
 
     private void place(double[] block, int rows, int columns, int r0, int c0, int n, double[] out) {
         int fields = Section.FIELDS;
+        if (unknowns.isFree(rows) && unknowns.isFree(columns)) {
+            for (int i = 0; i < fields; i++) {
+                System.arraycopy(block, i * fields, out, (r0 + i) * n + c0, fields);
+            }
+            return;
+        }
         double[] half = new double[fields];
         for (int r = 0; r < unknowns.width(rows); r++) {
             for (int j = 0; j < fields; j++) {

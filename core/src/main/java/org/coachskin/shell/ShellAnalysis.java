@@ -1,6 +1,8 @@
 package org.coachskin.shell;
 
+import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Deque;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -23,7 +25,7 @@ import org.coachskin.panel.Panel;
  * <p><b>Limits.</b> Linear but for the seals, small deflections, shallow crown. Round corners of a
  * held edge are held in the deflection only. A pad takes its force evenly.
  *
- * <p>Keeps the meshes it has made; safe to share between threads. Responses are immutable.
+ * <p>Keeps the last meshes it has made and the last panels it has factored; safe to share between threads. Responses are immutable.
  */
 public final class ShellAnalysis implements Analysis {
 
@@ -32,9 +34,13 @@ public final class ShellAnalysis implements Analysis {
 
     private static final int KEPT = 8;
 
+    /** How many factored panels are kept: as many as are judged side by side. */
+    private static final int FACTORED = 3;
+
     private final int order;
     private final boolean firstOrder;
     private final Map<Object, Grid> grids = new LinkedHashMap<>();
+    private final Deque<Factored> factored = new ArrayDeque<>();
 
     /** Creates the analysis in layered theory, of the usual order. */
     public ShellAnalysis() {
@@ -86,6 +92,7 @@ public final class ShellAnalysis implements Analysis {
         return all;
     }
 
+    /** Returns the factored panel, that of the call before where it will do. */
     private ShellPanel shell(Panel panel, List<List<Load>> cases) {
         List<Load> followed = new ArrayList<>();
         for (List<Load> loads : cases) {
@@ -93,6 +100,13 @@ public final class ShellAnalysis implements Analysis {
                 boolean drawn = load instanceof Load.Press || load instanceof Load.StripPressure;
                 if (drawn && !followed.contains(load)) {
                     followed.add(load);
+                }
+            }
+        }
+        synchronized (factored) {
+            for (Factored known : factored) {
+                if (known.panel() == panel && known.followed().containsAll(followed)) {
+                    return known.shell();
                 }
             }
         }
@@ -105,8 +119,17 @@ public final class ShellAnalysis implements Analysis {
                             panel.name() + " can move freely: " + shell.mechanism() + ".",
                             "Hold it: a hinge, a latch, a held edge."));
         }
+        synchronized (factored) {
+            factored.addFirst(new Factored(panel, followed, shell));
+            if (factored.size() > FACTORED) {
+                factored.removeLast();
+            }
+        }
         return shell;
     }
+
+    /** A panel that has been factored on a mesh that follows some loads. */
+    private record Factored(Panel panel, List<Load> followed, ShellPanel shell) {}
 
     private Grid grid(Panel panel, List<Load> followed) {
         Object key =

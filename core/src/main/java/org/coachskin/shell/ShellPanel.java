@@ -19,7 +19,7 @@ import org.coachskin.sparse.SymmetricMatrix;
 import org.ejml.data.DMatrixRMaj;
 import org.ejml.dense.row.CommonOps_DDRM;
 
-/** One panel on one grid, factored: solves any load. Not safe to share between threads. */
+/** One panel on one grid, factored: solves any load. Immutable; safe to share between threads. */
 final class ShellPanel {
 
     private static final int W = 2;
@@ -28,6 +28,7 @@ final class ShellPanel {
     private static final double RIGID = 1e5;
 
     final Panel panel;
+    private final boolean firstOrder;
     final Model model;
     final List<Rim.Piece> rim;
     final List<Pads.Hold> holds;
@@ -45,6 +46,7 @@ final class ShellPanel {
 
     ShellPanel(Panel panel, Grid grid, int order, boolean firstOrder) {
         this.panel = panel;
+        this.firstOrder = firstOrder;
         Basis basis = new Basis(order);
         Section[] sections = Sections.of(panel, grid, firstOrder);
         rim = Rim.of(grid);
@@ -267,7 +269,6 @@ final class ShellPanel {
      * of another panel: - x' (K' - K) y, with y the solution under a unit force there.
      */
     double change(ShellResponse response, double[] unit, Panel other) {
-        boolean firstOrder = model.section(0).together && !panel.laminate().isBare();
         Section[] sections = Sections.of(other, model.grid, firstOrder);
         Model changed = new Model(model.grid, model.reference, sections, model.unknowns);
         double[] x = response.solution();

@@ -147,6 +147,11 @@ final class Unknowns {
         return first[function + 1] - first[function];
     }
 
+    /** Returns whether the unknowns of a function are its fields. */
+    boolean isFree(int function) {
+        return columns[function] == null;
+    }
+
     /** Returns the first unknown of a function. */
     int start(int function) {
         return first[function];
