@@ -6,9 +6,7 @@ import org.coachskin.panel.Load;
 import org.coachskin.panel.LoadCase;
 import org.coachskin.panel.Panel;
 
-/**
- * A solver: what a panel does under load. Implementations are safe to share between threads.
- */
+/** A solver: what a panel does under load. Implementations are safe to share between threads. */
 public interface Analysis {
 
     /**

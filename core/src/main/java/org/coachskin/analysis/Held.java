@@ -30,11 +30,7 @@ public record Held(List<Grip> grips, List<SealPlace> seals) {
      * @param y of the pad, from the front edge [m]
      */
     public record Grip(
-            String name,
-            Fitting.Direction direction,
-            double force,
-            double x,
-            double y) {}
+            String name, Fitting.Direction direction, double force, double x, double y) {}
 
     /**
      * One place along a rubber seal.

@@ -10,8 +10,8 @@ import org.coachskin.analysis.Response;
 import org.coachskin.failure.CoreShear;
 import org.coachskin.failure.CoreTension;
 import org.coachskin.failure.Face;
-import org.coachskin.failure.Factor;
 import org.coachskin.failure.FaceWrinkling;
+import org.coachskin.failure.Factor;
 import org.coachskin.failure.Factors;
 import org.coachskin.failure.FirstCrush;
 import org.coachskin.failure.LastingDent;
@@ -291,12 +291,30 @@ final class CaseCheck {
         Triple innerStill = stack.skinForce(Face.INSIDE, still);
         stack.outside.ifPresent(
                 skin -> {
-                    pushed.add(new Pushed(at, Face.OUTSIDE, skin, sign, outer, inner, outerStill, innerStill));
+                    pushed.add(
+                            new Pushed(
+                                    at,
+                                    Face.OUTSIDE,
+                                    skin,
+                                    sign,
+                                    outer,
+                                    inner,
+                                    outerStill,
+                                    innerStill));
                     judgeBond(at, Face.OUTSIDE, outer, outerStill, sign);
                 });
         stack.inside.ifPresent(
                 skin -> {
-                    pushed.add(new Pushed(at, Face.INSIDE, skin, sign, inner, outer, innerStill, outerStill));
+                    pushed.add(
+                            new Pushed(
+                                    at,
+                                    Face.INSIDE,
+                                    skin,
+                                    sign,
+                                    inner,
+                                    outer,
+                                    innerStill,
+                                    outerStill));
                     judgeBond(at, Face.INSIDE, inner, innerStill, sign);
                 });
         double crimping =
@@ -332,9 +350,9 @@ final class CaseCheck {
     }
 
     /**
-     * Judges wrinkling where a skin is pushed most. The search for the worst wave is dear, so of many
-     * places only the {@value #MOST_PUSHED} with the largest compression are worked out, skin by
-     * skin and stack by stack.
+     * Judges wrinkling where a skin is pushed most. The search for the worst wave is dear, so of
+     * many places only the {@value #MOST_PUSHED} with the largest compression are worked out, skin
+     * by skin and stack by stack.
      */
     private void judgeWrinkling() {
         Map<FaceWrinkling, List<Pushed>> bySkin = new LinkedHashMap<>();
@@ -350,7 +368,8 @@ final class CaseCheck {
                     for (Pushed p : most) {
                         double multiplier =
                                 skin.reserve(p.force(), p.otherForce(), p.still(), p.otherStill());
-                        String words = p.face() == Face.OUTSIDE ? "outside skin, " : "inside skin, ";
+                        String words =
+                                p.face() == Face.OUTSIDE ? "outside skin, " : "inside skin, ";
                         worst.keep(
                                 Mode.WRINKLING,
                                 p.sign(),

@@ -16,9 +16,9 @@ import org.coachskin.panel.Panel;
 /**
  * How foam is read and judged around hinges, latches and rests.
  *
- * <p><b>Reading rule.</b> At a pad's rim and at a sharp corner of an opening the shear of the theory
- * has no limit: it grows the nearer one looks. So beside them it is the mean over a disc of radius
- * max(thickness, 5 mm) whose centre keeps one radius away. What happens nearer is judged as
+ * <p><b>Reading rule.</b> At a pad's rim and at a sharp corner of an opening the shear of the
+ * theory has no limit: it grows the nearer one looks. So beside them it is the mean over a disc of
+ * radius max(thickness, 5 mm) whose centre keeps one radius away. What happens nearer is judged as
  * punching: the pad's force over the perimeter half a thickness outside it.
  */
 final class Hardware {

@@ -30,9 +30,8 @@ public record Limits(
     public static final double CRUSHED = 0.5e-3;
 
     /**
-     * What is wanted where the file says nothing: 40 N/mm, a hundredth of the span, a gap of 2 mm, a dent of 0.1
-     * mm [common
-     * practice, no source].
+     * What is wanted where the file says nothing: 40 N/mm, a hundredth of the span, a gap of 2 mm,
+     * a dent of 0.1 mm [common practice, no source].
      */
     public static final Limits STANDARD =
             new Limits(

@@ -18,7 +18,8 @@ import org.coachskin.failure.Mode;
  * @param factors the factors of safety that are wanted, multiplied; one for a load that stays
  *     included; empty where the limit itself is cautious
  * @param methodError error of the theory in the figure, relative [-]
- * @param meshError error of the numerical solution, relative, from a coarser one; 0 for a series [-]
+ * @param meshError error of the numerical solution, relative, from a coarser one; 0 for a series
+ *     [-]
  * @param remark what has to be said beside the figure, outside a method's range for example; may be
  *     empty
  */

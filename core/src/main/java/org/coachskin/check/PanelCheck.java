@@ -268,10 +268,14 @@ public final class PanelCheck {
         return spots.stream()
                 .max(
                         Comparator.comparingDouble(
-                                spot ->
-                                        Math.abs(
-                                                check.response().deflection(spot.x(), spot.y()))))
-                .map(spot -> new Place(Surroundings.tape(spot.x(), spot.y()), spot.x(), spot.y(), 0))
+                                spot -> Math.abs(check.response().deflection(spot.x(), spot.y()))))
+                .map(
+                        spot ->
+                                new Place(
+                                        Surroundings.tape(spot.x(), spot.y()),
+                                        spot.x(),
+                                        spot.y(),
+                                        0))
                 .orElse(
                         new Place(
                                 "in the middle",

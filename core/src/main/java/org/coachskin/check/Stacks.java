@@ -24,6 +24,8 @@ final class Stacks {
     Stack at(double x, double y) {
         return panel.zones().isEmpty()
                 ? plain
-                : panel.zoneAt(x, y).map(zone -> zones.getOrDefault(zone.name(), plain)).orElse(plain);
+                : panel.zoneAt(x, y)
+                        .map(zone -> zones.getOrDefault(zone.name(), plain))
+                        .orElse(plain);
     }
 }

@@ -72,8 +72,7 @@ final class Surroundings {
                     nearest =
                             Math.min(
                                     nearest,
-                                    Math.hypot(
-                                            x - opening.x() - p.x(), y - opening.y() - p.y()));
+                                    Math.hypot(x - opening.x() - p.x(), y - opening.y() - p.y()));
                 }
             }
         }

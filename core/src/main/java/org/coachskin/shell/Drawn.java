@@ -189,7 +189,9 @@ final class Drawn {
                 boolean along = stretch.edge().alongX();
                 double at = stretch.edge().position(panel);
                 boolean same =
-                        along ? line.y1() == at && line.y2() == at : line.x1() == at && line.x2() == at;
+                        along
+                                ? line.y1() == at && line.y2() == at
+                                : line.x1() == at && line.x2() == at;
                 if (same) {
                     double start = along ? line.x1() : line.y1();
                     double span = (along ? line.x2() : line.y2()) - start;

@@ -46,8 +46,7 @@ final class Offset {
             double dx = out * StrictMath.cos(here);
             double dy = out * StrictMath.sin(here);
             curves.add(
-                    new Curve.Line(
-                            x + p.x() + dx, y + p.y() + dy, x + q.x() + dx, y + q.y() + dy));
+                    new Curve.Line(x + p.x() + dx, y + p.y() + dy, x + q.x() + dx, y + q.y() + dy));
             curves.add(new Curve.Arc(x + q.x(), y + q.y(), out, here, turn));
         }
         return new Loop(curves);

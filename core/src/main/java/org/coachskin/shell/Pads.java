@@ -59,6 +59,14 @@ final class Pads {
         return holds;
     }
 
+    private static int axis(Fitting.Direction direction) {
+        return switch (direction) {
+            case X -> 0;
+            case Y -> 1;
+            case Z -> 2;
+        };
+    }
+
     private static Hold hold(Model model, Fitting.Pad pad, Fitting.Direction direction) {
         double[] mean = new double[model.unknowns.count];
         double area = 0;
@@ -69,7 +77,7 @@ final class Pads {
                 Section section = model.section(t);
                 double[] turn = section.turn(Holding.height(section, pad.height()));
                 double[] field = new double[Section.FIELDS];
-                int axis = direction.ordinal();
+                int axis = axis(direction);
                 field[axis] = 1;
                 if (direction != Fitting.Direction.Z) {
                     field[3 + axis] = turn[0];

@@ -25,7 +25,8 @@ import org.coachskin.panel.Panel;
  * <p><b>Limits.</b> Linear but for the seals, small deflections, shallow crown. Round corners of a
  * held edge are held in the deflection only. A pad takes its force evenly.
  *
- * <p>Keeps the last meshes it has made and the last panels it has factored; safe to share between threads. Responses are immutable.
+ * <p>Keeps the last meshes it has made and the last panels it has factored; safe to share between
+ * threads. Responses are immutable.
  */
 public final class ShellAnalysis implements Analysis {
 
@@ -105,7 +106,7 @@ public final class ShellAnalysis implements Analysis {
         }
         synchronized (factored) {
             for (Factored known : factored) {
-                if (known.panel() == panel && known.followed().containsAll(followed)) {
+                if (known.serves(panel, followed)) {
                     return known.shell();
                 }
             }
@@ -129,7 +130,13 @@ public final class ShellAnalysis implements Analysis {
     }
 
     /** A panel that has been factored on a mesh that follows some loads. */
-    private record Factored(Panel panel, List<Load> followed, ShellPanel shell) {}
+    private record Factored(Panel panel, List<Load> followed, ShellPanel shell) {
+        /** The very same panel: to compare two by value costs more than it saves. */
+        @SuppressWarnings("ReferenceEquality")
+        boolean serves(Panel other, List<Load> loads) {
+            return panel == other && followed.containsAll(loads);
+        }
+    }
 
     private Grid grid(Panel panel, List<Load> followed) {
         Object key =

@@ -200,8 +200,8 @@ final class ShellPanel {
     }
 
     /**
-     * Returns the solution under a load, seals as even springs, and after it the force of each rigid
-     * hold on the panel [N].
+     * Returns the solution under a load, seals as even springs, and after it the force of each
+     * rigid hold on the panel [N].
      */
     private double[] linear(double[] load) {
         double[] x = Arrays.copyOf(factor.solve(load), load.length + rigid.size());
@@ -343,7 +343,10 @@ final class ShellPanel {
         }
     }
 
-    /** Spreads a force over the triangles that lie in its patch; the grid follows patches and strips. */
+    /**
+     * Spreads a force over the triangles that lie in its patch; the grid follows patches and
+     * strips.
+     */
     private void press(Load.Press press, double[] load) {
         double area = 0;
         boolean[] under = new boolean[model.grid.triangles()];

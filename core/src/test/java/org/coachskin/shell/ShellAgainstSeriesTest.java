@@ -1,6 +1,5 @@
 package org.coachskin.shell;
 
-
 import java.util.List;
 import org.coachskin.TestStacks;
 import org.coachskin.analysis.Response;
@@ -39,6 +38,5 @@ class ShellAgainstSeriesTest {
                 System.out.println("   " + series.forces(p[0], p[1]));
             }
         }
-
     }
 }
