@@ -1,6 +1,6 @@
 package org.coachskin.check;
 
-import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.Map;
 import org.coachskin.panel.Panel;
 import org.coachskin.panel.Zone;
@@ -10,13 +10,13 @@ final class Stacks {
 
     private final Panel panel;
     private final Stack plain;
-    private final Map<String, Stack> zones = new HashMap<>();
+    private final Map<Zone, Stack> zones = new IdentityHashMap<>();
 
     Stacks(Panel panel) {
         this.panel = panel;
         plain = new Stack(panel.laminate());
         for (Zone zone : panel.zones()) {
-            zones.put(zone.name(), new Stack(zone.laminate()));
+            zones.put(zone, new Stack(zone.laminate()));
         }
     }
 
@@ -25,7 +25,7 @@ final class Stacks {
         return panel.zones().isEmpty()
                 ? plain
                 : panel.zoneAt(x, y)
-                        .map(zone -> zones.getOrDefault(zone.name(), plain))
+                        .map(zone -> zones.getOrDefault(zone, plain))
                         .orElse(plain);
     }
 }
