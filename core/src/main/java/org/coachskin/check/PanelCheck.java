@@ -57,9 +57,9 @@ public final class PanelCheck {
     }
 
     /**
-     * Returns a check for many panels that are much alike: elements one order coarser and no look at
-     * their error, which is a few thousandths; the movement by first-order theory and the frequency
-     * of a panel on fittings are left out (NaN).
+     * Returns a check for many panels that are much alike: elements one order coarser and no look
+     * at their error, which is a few thousandths; the movement by first-order theory and the
+     * frequency of a panel on fittings are left out (NaN).
      */
     public static PanelCheck brief() {
         return new PanelCheck(true);

@@ -24,8 +24,6 @@ final class Stacks {
     Stack at(double x, double y) {
         return panel.zones().isEmpty()
                 ? plain
-                : panel.zoneAt(x, y)
-                        .map(zone -> zones.getOrDefault(zone, plain))
-                        .orElse(plain);
+                : panel.zoneAt(x, y).map(zone -> zones.getOrDefault(zone, plain)).orElse(plain);
     }
 }
