@@ -1,7 +1,6 @@
 package org.coachskin.check;
 
 import java.util.IdentityHashMap;
-import java.util.Map;
 import org.coachskin.panel.Panel;
 import org.coachskin.panel.Zone;
 
@@ -10,7 +9,7 @@ final class Stacks {
 
     private final Panel panel;
     private final Stack plain;
-    private final Map<Zone, Stack> zones = new IdentityHashMap<>();
+    private final IdentityHashMap<Zone, Stack> zones = new IdentityHashMap<>();
 
     Stacks(Panel panel) {
         this.panel = panel;
