@@ -67,7 +67,10 @@ final class CheckPage {
         String plies =
                 schedule.board() == null
                         ? plies(out) + ", no foam"
-                        : plies(out) + " out, " + (in == 0 ? "none" : in) + " in";
+                        : (out == 0 ? "none" : plies(out))
+                                + " out, "
+                                + (in == 0 ? "none" : in)
+                                + " in";
         page.ends(
                 sentence(job.panel().name()),
                 figures.sizes(job.panel().width(), job.panel().length()) + ", " + plies);

@@ -130,7 +130,7 @@ final class PanelReader {
         held(keys);
         Optional<Schedule> schedule = new ScheduleSection(keys, materials, granted).read();
         List<LoadCase> loads =
-                n.complete() ? new LoadSection(keys, width, length, granted).read() : List.of();
+                new LoadSection(keys, orRoomy(width), orRoomy(length), granted).read();
         Limits limits = new LimitSection(keys, granted).read();
         return schedule.isPresent() && findings.isEmpty() && !loads.isEmpty()
                 ? Optional.of(
@@ -144,6 +144,11 @@ final class PanelReader {
                                 loads,
                                 limits))
                 : Optional.empty();
+    }
+
+    /** Mistakes in the loads are told also where a side is wrong: no patch hangs over 40 m. */
+    private static double orRoomy(double side) {
+        return Double.isNaN(side) ? 40 : side;
     }
 
     private Crown crown(
