@@ -54,7 +54,7 @@ final class CheckPage {
         limits(all, spreads);
         weight();
         Remarks.takenForGranted(page, file.assumptions(), figures);
-        Remarks.notAsked(page, job);
+        Remarks.notAsked(page, job, figures);
         Remarks.careful(page, verdict, figures);
         next(strip);
         return page.toString();
@@ -375,12 +375,17 @@ final class CheckPage {
         if (variants > 0) {
             page.line(
                     "    coachskin compare "
-                            + fileName
+                            + Texts.asArgument(fileName)
                             + "    its "
                             + (variants == 1 ? "variant" : variants + " variants"));
         }
         Margin worst = verdict.governing();
-        page.line("    coachskin check " + fileName + " --why \"" + worst.mode().words() + "\"");
+        page.line(
+                "    coachskin check "
+                        + Texts.asArgument(fileName)
+                        + " --why \""
+                        + worst.mode().words()
+                        + "\"");
     }
 
     static String sentence(String words) {

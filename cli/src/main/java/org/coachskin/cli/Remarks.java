@@ -84,7 +84,7 @@ final class Remarks {
         }
     }
 
-    static void notAsked(Page page, Job job) {
+    static void notAsked(Page page, Job job, Figures figures) {
         List<String> missing = new ArrayList<>();
         if (!asks(job, LoadCase.Kind.FELT)) {
             missing.add("a palm");
@@ -108,7 +108,11 @@ final class Remarks {
             page.paragraph(
                     CheckPage.sentence(String.join(", ", missing))
                             + "."
-                            + (wind ? "" : " Add for example  wind:\u00a0110 km/h  under loads."));
+                            + (wind
+                                    ? ""
+                                    : " Add for example  wind:\u00a0"
+                                            + figures.windToWrite()
+                                            + "  under loads."));
         }
         page.paragraph(
                 "Not worked out yet: hinges, latch and rubber seal, openings, snapping through of a crown, "
