@@ -99,7 +99,7 @@ final class Elasticity3d {
         }
     }
 
-    /** Columns of a node: z, U, V, W, sx, sy, txy, txz, tyz. */
+    /** Columns of a node: z, U, V, W, sx, sy, txy, txz, tyz, sz. */
     static final int Z = 0;
 
     static final int U = 1;
@@ -110,6 +110,7 @@ final class Elasticity3d {
     static final int TXY = 6;
     static final int TXZ = 7;
     static final int TYZ = 8;
+    static final int SZ = 9;
 
     /** Solves one wave under a unit pressure on the top, upward. */
     Wave wave(double alpha, double beta) {
@@ -264,7 +265,8 @@ final class Elasticity3d {
                             -s.c12 * a * u - s.c22 * b * v + s.c23 * dw,
                             s.c66 * (b * u + a * v),
                             s.c55 * (du + a * w),
-                            s.c44 * (dv + b * w)
+                            s.c44 * (dv + b * w),
+                            -s.c13 * a * u - s.c23 * b * v + s.c33 * dw
                         });
             }
             bottom += s.t;

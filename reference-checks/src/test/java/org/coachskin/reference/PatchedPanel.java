@@ -9,6 +9,8 @@ import org.coachskin.laminate.Ply;
 import org.coachskin.local.LocalEffect;
 import org.coachskin.panel.Load;
 import org.coachskin.panel.Panel;
+import org.coachskin.series.FullLayeredAnalysis;
+import org.coachskin.series.FullLayeredSection;
 import org.coachskin.series.SeriesAnalysis;
 
 /**
@@ -83,8 +85,7 @@ record PatchedPanel(
         return TestPlies.ply().stiffness(0).times(strain).x();
     }
 
-    /** By 3-D elasticity, summed over waves with Lanczos factors. */
-    Figures exact(int waves) {
+    private Elasticity3d elasticity() {
         List<Elasticity3d.Solid> solids = new ArrayList<>();
         for (Layer layer : laminate().layers()) {
             solids.add(
@@ -92,7 +93,56 @@ record PatchedPanel(
                             ? TestPlies.solid(e, g, nu(), foam)
                             : TestPlies.solid(TestPlies.ply()));
         }
-        Elasticity3d elasticity = new Elasticity3d(solids);
+        return new Elasticity3d(solids);
+    }
+
+    /**
+     * Stress at mid-height of the foam by 3-D elasticity [Pa]: sx and sz, and txz.
+     *
+     * @param offset from the middle along x [m]
+     */
+    double[] exactFoam(double offset, int waves) {
+        Elasticity3d elasticity = elasticity();
+        double middle = inside * TestPlies.ply().thickness() + foam / 2;
+        double pressure = FORCE / (patch * patch);
+        double[] sum = new double[3];
+        for (int m = 1; m <= waves; m += 2) {
+            for (int n = 1; m * m + n * n <= waves * waves; n += 2) {
+                double alpha = m * Math.PI / side;
+                double q =
+                        pressure
+                                * coefficient(m)
+                                * coefficient(n)
+                                * lanczos(m, waves)
+                                * lanczos(n, waves)
+                                / Math.sin(m * Math.PI / 2);
+                double[] node =
+                        elasticity.wave(alpha, n * Math.PI / side).nodes.stream()
+                                .filter(at -> Math.abs(at[Elasticity3d.Z] - middle) < 1e-9)
+                                .findFirst()
+                                .orElseThrow();
+                double sine = Math.sin(alpha * (side / 2 + offset));
+                double cosine = Math.cos(alpha * (side / 2 + offset));
+                sum[0] -= q * sine * node[Elasticity3d.SX];
+                sum[1] -= q * sine * node[Elasticity3d.SZ];
+                sum[2] -= q * cosine * node[Elasticity3d.TXZ];
+            }
+        }
+        return sum;
+    }
+
+    /** Ours in full layered theory, at an offset from the middle along x. */
+    FullLayeredSection fullLayered(double offset) {
+        Panel panel = Panel.flat("panel", side, side, laminate());
+        Load press = new Load.Press(FORCE, new Patch.Rectangle(patch, patch), side / 2, side / 2);
+        return new FullLayeredAnalysis()
+                .statics(panel, List.of(press))
+                .at(side / 2 + offset, side / 2);
+    }
+
+    /** By 3-D elasticity, summed over waves with Lanczos factors. */
+    Figures exact(int waves) {
+        Elasticity3d elasticity = elasticity();
         double pressure = FORCE / (patch * patch);
         double[] sum = new double[4];
         for (int m = 1; m <= waves; m += 2) {
