@@ -29,11 +29,6 @@ abstract class TwoSeries {
         return figure;
     }
 
-    /** The share of a field's largest that a figure is set beside where it is smaller itself. */
-    double share(int figure) {
-        return 1e-3;
-    }
-
     /** The figures of one place. */
     abstract double[] figures(SeriesSum sum, double x, double y);
 
@@ -105,9 +100,11 @@ abstract class TwoSeries {
     }
 
     private void compare(Panel panel, Theory theory, PatchLoad load) {
-        SeriesSum alongX = SeriesPanels.along(SeriesSum.Along.X, theory, panel, load);
-        SeriesSum alongY = SeriesPanels.along(SeriesSum.Along.Y, theory, panel, load);
-        SeriesSum chosen = SeriesPanels.along(SeriesSum.Along.EITHER, theory, panel, load);
+        var part = new SeriesSum.Part(load, new PanelSeries(theory, panel, load.bow()));
+        List<SeriesSum.Part> parts = List.of(part);
+        SeriesSum alongX = new SeriesSum(theory, panel, parts, SeriesSum.Along.X);
+        SeriesSum alongY = new SeriesSum(theory, panel, parts, SeriesSum.Along.Y);
+        SeriesSum chosen = new SeriesSum(theory, panel, parts, SeriesSum.Along.EITHER);
         List<double[]> places = places(panel, load);
         List<double[]> x = all(alongX, places);
         List<double[]> y = all(alongY, places);
@@ -126,7 +123,7 @@ abstract class TwoSeries {
         for (int p = 0; p < places.size(); p++) {
             for (int i = 0; i < largest.length; i++) {
                 // A field that vanishes by symmetry holds rounding only: set it beside its like.
-                double scale = Math.max(share(i) * largest[field(i)], 1e-4 * ofGroup[kind(i)]);
+                double scale = Math.max(1e-3 * largest[field(i)], 1e-5 * ofGroup[kind(i)]);
                 double allowed = PROMISE * Math.max(Math.abs(y.get(p)[i]), scale);
                 String where =
                         String.format(
