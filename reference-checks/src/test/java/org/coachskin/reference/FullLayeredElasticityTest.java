@@ -1,5 +1,7 @@
 package org.coachskin.reference;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
 import java.util.List;
 import org.coachskin.laminate.Laminate;
 import org.coachskin.laminate.LayerStress;
