@@ -51,12 +51,12 @@ class DirectionTest {
                 .dependOnClassesThat(
                         // What fittings bear is part of a verdict.
                         resideInAnyPackage(
-                        "org.coachskin.series..",
-                        "org.coachskin.harmonic..",
-                        "org.coachskin.local..",
-                        "org.coachskin.analysis..",
-                        "org.ejml..",
-                        "org.apache.commons.math3..")
+                                        "org.coachskin.series..",
+                                        "org.coachskin.harmonic..",
+                                        "org.coachskin.local..",
+                                        "org.coachskin.analysis..",
+                                        "org.ejml..",
+                                        "org.apache.commons.math3..")
                                 .and(not(belongToAnyOf(Held.class))))
                 .check(ALL);
     }
