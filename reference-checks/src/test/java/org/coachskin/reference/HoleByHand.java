@@ -18,20 +18,20 @@ final class HoleByHand {
         double h = 2 / wide;
         double s = 5 * (1 - nu) / (h * h);
         double z = Math.sqrt(2 * s / (1 - nu));
-        double k2 = bessel(2, z) / bessel(2, z);
+        // K2 is 1 at the rim.
         double d1 = -z * (bessel(1, z) + bessel(3, z)) / 2 / bessel(2, z);
         double d2 = z * z + 4 - d1;
         // Deflection (f r^2 + a + b/r^2) cos 2t, and c K2(z r) sin 2t.
         double f = -1 / (4 * (1 - nu));
         double[][] m = new double[3][];
         double[] load = new double[3];
-        double[] far = at(f * 1, 0, 2 * f, 2 * f, 0, 0, 0, nu);
+        double[] far = at(f, 2 * f, 2 * f, 0, 0, 0, nu);
         // a: with the part that shears, a (1 - 4/(s r^2)); its Laplacian is -4 a/r^2.
-        double[] a = at(1 - 4 / s, 0, 8 / s, -24 / s, 0, 0, 0, nu);
-        double[] b = at(1, 0, -2, 6, 0, 0, 0, nu);
-        double[] c = at(0, 0, 0, 0, k2, d1, d2, nu);
+        double[] a = at(1 - 4 / s, 8 / s, -24 / s, 0, 0, 0, nu);
+        double[] b = at(1, -2, 6, 0, 0, 0, nu);
+        double[] c = at(0, 0, 0, 1, d1, d2, nu);
         double[][] parts = {a, b, c};
-        double[] force = {-8, 0, 2 * s * k2};
+        double[] force = {-8, 0, 2 * s};
         for (int row = 0; row < 3; row++) {
             m[row] = new double[3];
             for (int p = 0; p < 3; p++) {
@@ -47,14 +47,7 @@ final class HoleByHand {
 
     /** Moments across, twisting and around the rim: shares of cos 2t, sin 2t and cos 2t. */
     private static double[] at(
-            double w,
-            double none,
-            double w1,
-            double w2,
-            double p,
-            double p1,
-            double p2,
-            double nu) {
+            double w, double w1, double w2, double p, double p1, double p2, double nu) {
         // Rotations -w' + 2 p/r and 2 w/r - p', of cos 2t and sin 2t, at r = 1.
         double across = -w1 + 2 * p;
         double acrossBy = -w2 + 2 * p1 - 2 * p;

@@ -51,7 +51,7 @@ abstract class ShellTable extends PublishedTable {
     private static final Map<String, Map<String, Double>> KNOWN = new ConcurrentHashMap<>();
 
     private final String work;
-    private Map<String, Double> ours;
+    private Map<String, Double> ours = Map.of();
 
     ShellTable(String work) {
         super("shell/" + work + ".csv");
