@@ -1,6 +1,7 @@
 package org.coachskin.shell;
 
 import java.util.List;
+import java.util.Set;
 import org.coachskin.panel.Fitting;
 import org.coachskin.panel.Height;
 import org.coachskin.panel.Stretch;
@@ -9,6 +10,12 @@ import org.coachskin.panel.Stretch;
 final class Holding {
 
     private static final int W = 2;
+
+    private static final Set<Fitting.Motion> IN_PLANE =
+            Set.of(Fitting.Motion.ALONG, Fitting.Motion.ACROSS);
+
+    private static final Set<Fitting.Motion> ROTATIONS =
+            Set.of(Fitting.Motion.TURN, Fitting.Motion.TWIST);
 
     private final Grid grid;
     private final Basis basis;
@@ -41,30 +48,34 @@ final class Holding {
     }
 
     private void hold(Rim.Piece piece, Fitting.HeldEdge edge, Section section) {
+        // Held both ways it is held in every direction, so the axes will do for a normal.
+        Set<Fitting.Motion> held = edge.held();
         boolean curved = grid.arcs[piece.edge()] != null;
-        double nx = piece.normalX();
-        double ny = piece.normalY();
+        boolean slid = curved && !held.containsAll(IN_PLANE);
+        boolean turned = curved && !held.containsAll(ROTATIONS);
+        double nx = curved ? 1 : piece.normalX();
+        double ny = curved ? 0 : piece.normalY();
         double[] turn = section.turn(height(section, edge.height()));
-        for (Fitting.Motion motion : edge.held()) {
+        for (Fitting.Motion motion : held) {
             switch (motion) {
                 case DEFLECTION -> tie(piece.edge(), row(W, 1));
-                case ALONG -> tieStraight(curved, piece, displacement(-ny, nx, turn));
-                case ACROSS -> tieStraight(curved, piece, displacement(nx, ny, turn));
+                case ALONG -> tieUnless(slid, piece, displacement(-ny, nx, turn));
+                case ACROSS -> tieUnless(slid, piece, displacement(nx, ny, turn));
                 case TURN -> {
-                    tieStraight(curved, piece, pair(3, nx, ny));
-                    tieStraight(curved, piece, pair(5, nx, ny));
+                    tieUnless(turned, piece, pair(3, nx, ny));
+                    tieUnless(turned, piece, pair(5, nx, ny));
                 }
                 case TWIST -> {
-                    tieStraight(curved, piece, pair(3, -ny, nx));
-                    tieStraight(curved, piece, pair(5, -ny, nx));
+                    tieUnless(turned, piece, pair(3, -ny, nx));
+                    tieUnless(turned, piece, pair(5, -ny, nx));
                 }
             }
         }
     }
 
-    /** Round corners are held in the deflection only: their direction changes along the way. */
-    private void tieStraight(boolean curved, Rim.Piece piece, double[] row) {
-        if (!curved) {
+    /** A round corner cannot be held one way only: its direction changes along the way. */
+    private void tieUnless(boolean oneWay, Rim.Piece piece, double[] row) {
+        if (!oneWay) {
             tie(piece.edge(), row);
         }
     }

@@ -23,7 +23,8 @@ import org.coachskin.panel.Panel;
  * takes the closed panel at rest for what stands.
  *
  * <p><b>Limits.</b> Linear but for the seals, small deflections, shallow crown. Round corners of a
- * held edge are held in the deflection only. A pad takes its force evenly.
+ * held edge are held in the deflection, and in the plane or against turning only where the edge is
+ * held both along and across itself. A pad takes its force evenly.
  *
  * <p>Keeps the last meshes it has made and the last panels it has factored; safe to share between
  * threads. Responses are immutable.

@@ -192,11 +192,20 @@ final class ShellPanel {
 
     /** Returns the lowest natural frequency with the panel closed at rest [Hz]. */
     double frequency() {
+        return frequencies(1)[0];
+    }
+
+    /** Returns the lowest natural frequencies, upwards [Hz]. */
+    double[] frequencies(int count) {
         SymmetricMatrix stiff = stiffness(RIGID, matrix.pattern());
         SymmetricMatrix mass = new SymmetricMatrix(matrix.pattern());
         model.addMass(mass);
-        Eigenpairs lowest = Eigenpairs.lowest(stiff, mass, factor.plan().factor(stiff), 1);
-        return Math.sqrt(lowest.value(0)) / (2 * Math.PI);
+        Eigenpairs lowest = Eigenpairs.lowest(stiff, mass, factor.plan().factor(stiff), count);
+        double[] out = new double[count];
+        for (int i = 0; i < count; i++) {
+            out[i] = Math.sqrt(lowest.value(i)) / (2 * Math.PI);
+        }
+        return out;
     }
 
     /**

@@ -14,6 +14,7 @@ final class AllTables {
         all.addAll(LaminateTables.all());
         all.addAll(FailureTables.all());
         all.addAll(PlateTables.all());
+        all.addAll(ShellTables.all());
         all.addAll(ElasticityTables.all());
         return all;
     }
@@ -23,6 +24,7 @@ final class AllTables {
         sections.addAll(MaterialTables.sections());
         sections.addAll(FailureTables.sections());
         sections.addAll(ElasticityTables.sections());
+        sections.addAll(ShellTables.sections());
         sections.add(NotHere.section());
         return sections;
     }

@@ -35,7 +35,7 @@ class ElasticitySweepTest {
     /** Waves down to this are enough for the middle of a patch. */
     private static final double SHORTEST = 6e-3;
 
-    private static final List<Sweep.Row> ROWS = rows();
+    static final List<Sweep.Row> ROWS = rows();
 
     private static List<Sweep.Row> rows() {
         try (InputStream in =

@@ -1,0 +1,23 @@
+package org.coachskin.reference;
+
+import java.util.List;
+
+/** The published tables about panels on their own supports. */
+final class ShellTables {
+
+    private ShellTables() {}
+
+    static List<PublishedTable> all() {
+        return List.of(
+                new ClampedPlateTest(),
+                new OtherEdgesPlateTest(),
+                new CircularPlateTest(),
+                new ClampedThickPlateTest(),
+                new FreeFrequenciesTest(),
+                new HoleTest());
+    }
+
+    static List<EvidenceSection> sections() {
+        return List.of(ShellAgainstSeriesTest.section());
+    }
+}
