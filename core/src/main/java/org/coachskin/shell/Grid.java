@@ -37,8 +37,9 @@ final class Grid {
     /**
      * @param triangles three vertices each, in any order
      * @param arcs by the key of {@link #key}
+     * @param order of the polynomials that follow the arcs
      */
-    Grid(double[] x, double[] y, int[] triangles, Map<Long, Element.Arc> arcs) {
+    Grid(double[] x, double[] y, int[] triangles, Map<Long, Element.Arc> arcs, int order) {
         this.x = x;
         this.y = y;
         vertices = x.length;
@@ -69,7 +70,7 @@ final class Grid {
         }
         elements = new Element[count];
         for (int t = 0; t < count; t++) {
-            elements[t] = element(t);
+            elements[t] = element(t, order);
         }
         lookup = new Lookup(this);
     }
@@ -79,7 +80,7 @@ final class Grid {
         return ((long) Math.min(a, b) << 32) | Math.max(a, b);
     }
 
-    private Element element(int t) {
+    private Element element(int t, int order) {
         double[] px = new double[3];
         double[] py = new double[3];
         Element.@Nullable Arc[] bent = new Element.Arc[3];
@@ -88,7 +89,7 @@ final class Grid {
             py[i] = y[corners[3 * t + i]];
             bent[i] = arcs[sides[3 * t + i]];
         }
-        return new Element(px, py, bent);
+        return new Element(px, py, bent, order);
     }
 
     int triangles() {

@@ -18,6 +18,7 @@ import org.coachskin.sparse.Pattern;
 import org.coachskin.sparse.SymmetricMatrix;
 import org.ejml.data.DMatrixRMaj;
 import org.ejml.dense.row.CommonOps_DDRM;
+import org.jspecify.annotations.Nullable;
 
 /** One panel on one grid, factored: solves any load. Immutable; safe to share between threads. */
 final class ShellPanel {
@@ -28,7 +29,7 @@ final class ShellPanel {
     private static final double RIGID = 1e5;
 
     final Panel panel;
-    private final boolean firstOrder;
+    final boolean firstOrder;
     final Model model;
     final List<Rim.Piece> rim;
     final List<Pads.Hold> holds;
@@ -203,7 +204,7 @@ final class ShellPanel {
      * Returns the solution under a load, seals as even springs, and after it the force of each
      * rigid hold on the panel [N].
      */
-    private double[] linear(double[] load) {
+    double[] linear(double[] load) {
         double[] x = Arrays.copyOf(factor.solve(load), load.length + rigid.size());
         if (rigid.isEmpty()) {
             return x;
@@ -231,7 +232,7 @@ final class ShellPanel {
      */
     ShellResponse solve(List<Load> loads) {
         double[] load = new double[model.unknowns.count];
-        List<Free> free = new ArrayList<>();
+        double[] @Nullable [] free = new double[model.grid.triangles()][];
         for (Load part : loads) {
             add(part, load, free);
         }
@@ -289,20 +290,13 @@ final class ShellPanel {
         return sum;
     }
 
-    /** A strain without force of one triangle's stack. */
-    static final class Free {
-        final int triangle;
-
-        /** Section.STRAINS values. */
-        final double[] strain;
-
-        Free(int triangle, double[] strain) {
-            this.triangle = triangle;
-            this.strain = strain;
-        }
-    }
-
-    private void add(Load part, double[] load, List<Free> free) {
+    /**
+     * Adds a load.
+     *
+     * @param free strains without force, triangle by triangle; what heat adds is added, null where
+     *     there is none
+     */
+    private void add(Load part, double[] load, double[] @Nullable [] free) {
         double[] field = new double[Section.FIELDS];
         if (part instanceof Load.Press press) {
             press(press, load);
@@ -338,9 +332,18 @@ final class ShellPanel {
                     strain[6 + i] = parts[i];
                 }
                 model.addStrain(t, strain, load);
-                free.add(new Free(t, strain));
+                free[t] = free[t] == null ? strain : sum(free[t], strain, 1);
             }
         }
+    }
+
+    /** Returns a + by * b. */
+    static double[] sum(double[] a, double[] b, double by) {
+        double[] out = a.clone();
+        for (int i = 0; i < out.length; i++) {
+            out[i] += by * b[i];
+        }
+        return out;
     }
 
     /**
@@ -362,6 +365,10 @@ final class ShellPanel {
             if (under[t]) {
                 area += model.area(t);
             }
+        }
+        if (area == 0) {
+            throw new IllegalArgumentException(
+                    "a press at " + press.x() + ", " + press.y() + " m does not touch the panel");
         }
         double[] field = new double[Section.FIELDS];
         field[W] = -press.force() / area;
