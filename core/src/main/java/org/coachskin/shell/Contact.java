@@ -2,6 +2,8 @@ package org.coachskin.shell;
 
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
+import org.coachskin.NoAnswerException;
+import org.coachskin.Problem;
 import org.ejml.data.DMatrixRMaj;
 import org.ejml.dense.row.CommonOps_DDRM;
 
@@ -20,6 +22,9 @@ final class Contact {
 
     /** Force per length left over, as a share of the working force of the seal. */
     private static final double SETTLED = 1e-8;
+
+    /** A panel that moves by this many times the squeeze of its seal has left it. */
+    private static final double LOST = 1e6;
 
     private final SealLine seal;
     private final int unknowns;
@@ -49,7 +54,11 @@ final class Contact {
         this.solve = solve;
     }
 
-    /** Returns the solution under the load that made {@code even}, the solution on even springs. */
+    /**
+     * Returns the solution under the load that made {@code even}, the solution on even springs.
+     *
+     * @throws NoAnswerException when the panel lifts off and only the seal held it
+     */
     double[] settle(double[] even) {
         int n = seal.points.size();
         double[] w0 = new double[n];
@@ -63,6 +72,9 @@ final class Contact {
             double[] nextW = deflections(w0, next);
             double[] dw = new double[n];
             for (int i = 0; i < n; i++) {
+                if (!(Math.abs(nextW[i]) < LOST * seal.points.get(i).seal.squeeze())) {
+                    throw lost();
+                }
                 dw[i] = nextW[i] - w[i];
             }
             double t = leastEnergy(w, dw, force, next);
@@ -75,6 +87,15 @@ final class Contact {
             }
         }
         throw new IllegalStateException("the rubber seal did not settle in " + STEPS + " steps");
+    }
+
+    private static NoAnswerException lost() {
+        return new NoAnswerException(
+                new Problem(
+                        "",
+                        "",
+                        "The panel lifts off its rubber seal and nothing else holds it down.",
+                        "Hold it: a latch, a hinge."));
     }
 
     private boolean isSettled(double[] w, double[] force) {
@@ -116,7 +137,7 @@ final class Contact {
         }
         DMatrixRMaj r = new DMatrixRMaj(count, 1);
         if (!CommonOps_DDRM.solve(matrix, right, r)) {
-            throw new IllegalStateException("the rubber seal alone does not hold the panel");
+            throw lost();
         }
         for (int i = 0; i < count; i++) {
             force[active[i]] = r.get(i, 0);

@@ -169,26 +169,7 @@ final class ShellPanel {
 
     /** Returns in words how the panel can move freely. */
     String mechanism() {
-        double[] move = factor.nullVectors(matrix).get(0);
-        double[] mean = new double[Section.FIELDS];
-        double[] field = new double[Section.FIELDS];
-        for (int f = 0; f < 3; f++) {
-            double[] load = new double[move.length];
-            field[f] = 1;
-            model.addEven(t -> true, field, load);
-            field[f] = 0;
-            for (int i = 0; i < move.length; i++) {
-                mean[f] += load[i] * move[i];
-            }
-        }
-        double[] size = {Math.abs(mean[0]), Math.abs(mean[1]), Math.abs(mean[2])};
-        if (size[0] > size[1] && size[0] > size[2]) {
-            return "nothing keeps it from sliding left and right";
-        }
-        if (size[1] > size[2]) {
-            return "nothing keeps it from sliding to front and rear";
-        }
-        return "nothing keeps it from lifting or tipping";
+        return Mechanism.words(model, factor.nullVectors(matrix));
     }
 
     /** Returns the lowest natural frequency with the panel closed at rest [Hz]. */
