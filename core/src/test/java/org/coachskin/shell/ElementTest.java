@@ -108,7 +108,7 @@ class ElementTest {
                 assertEquals(edge[0], here[0], 4e-3 * room);
                 assertEquals(edge[1], here[1], 4e-3 * room);
                 for (int other : neighbours(grid, grid.sides[3 * t + side])) {
-                    double[] there = null;
+                    double[] there = {Double.NaN, Double.NaN};
                     for (int s = 0; s < 3; s++) {
                         if (grid.sides[3 * other + s] == grid.sides[3 * t + side]) {
                             there = grid.elements[other].map(atThird[s][0], atThird[s][1]);
@@ -120,7 +120,16 @@ class ElementTest {
                             1e-15);
                 }
             }
-            for (double[] local : new double[][] {{0.3, 0.3}, {0.01, 0.98}, {0.5, 0.499}}) {
+            for (double[] local :
+                    new double[][] {
+                        {0.3, 0.3},
+                        {0.01, 0.98},
+                        {0.98, 0.01},
+                        {0.01, 0.01},
+                        {0.5, 0.499},
+                        {0.001, 0.5},
+                        {0.5, 0.001}
+                    }) {
                 double[] place = grid.elements[t].map(local[0], local[1]);
                 double[] found = new double[2];
                 assertEquals(t, grid.locate(place[0], place[1], found));

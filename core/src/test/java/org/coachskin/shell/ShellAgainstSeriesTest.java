@@ -14,6 +14,7 @@ import org.coachskin.analysis.SectionForces;
 import org.coachskin.laminate.Laminate;
 import org.coachskin.laminate.Layer;
 import org.coachskin.laminate.Patch;
+import org.coachskin.laminate.Ply;
 import org.coachskin.laminate.Triple;
 import org.coachskin.panel.Crown;
 import org.coachskin.panel.Load;
@@ -35,14 +36,21 @@ class ShellAgainstSeriesTest {
         return Laminate.of(layers);
     }
 
+    private static Laminate uneven() {
+        Ply unequal = TestStacks.ply(30e9, 9e9, 0.25, 4e9, 3.5e9, 0.5e-3);
+        return laid(
+                new Layer.Laid(unequal, Math.PI / 2),
+                new Layer.Core(TestStacks.foam(12e6, 4.2e6), 0.01),
+                new Layer.Laid(unequal, 0));
+    }
+
+    private static Panel saddle() {
+        return Panel.flat("saddle", 0.5, 0.5, uneven()).withCrown(new Crown(0.4, -0.3));
+    }
+
     private static Map<String, Panel> panels() {
-        var unequal = TestStacks.ply(30e9, 9e9, 0.25, 4e9, 3.5e9, 0.5e-3);
         Laminate lid = TestStacks.sandwich(2, 0.012, 1, 12e6, 4.2e6);
-        Laminate uneven =
-                laid(
-                        new Layer.Laid(unequal, Math.PI / 2),
-                        new Layer.Core(TestStacks.foam(12e6, 4.2e6), 0.01),
-                        new Layer.Laid(unequal, 0));
+        Laminate uneven = uneven();
         Laminate bare =
                 laid(new Layer.Laid(TestStacks.ply(), 0), new Layer.Laid(TestStacks.ply(), 0));
         Map<String, Panel> panels = new LinkedHashMap<>();
@@ -55,8 +63,7 @@ class ShellAgainstSeriesTest {
         panels.put(
                 "crowned lid",
                 Panel.flat("crowned lid", 0.9, 0.7, lid).withCrown(new Crown(0.3, 0.1)));
-        panels.put(
-                "saddle", Panel.flat("saddle", 0.5, 0.5, uneven).withCrown(new Crown(0.4, -0.3)));
+        panels.put("saddle", saddle());
         return panels;
     }
 
@@ -154,7 +161,7 @@ class ShellAgainstSeriesTest {
 
     @Test
     void withAHigherOrderForcesUnderHeatAreTheSame() {
-        Panel panel = panels().get("saddle");
+        Panel panel = saddle();
         List<Load> heat = List.of(new Load.Heat(40, 10));
         Response exact = new SeriesAnalysis().statics(panel, heat);
         Response found = new ShellAnalysis(8, false).statics(panel, heat);
