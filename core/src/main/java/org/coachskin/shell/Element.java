@@ -1,6 +1,7 @@
 package org.coachskin.shell;
 
 import java.util.Arrays;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Shape of one triangle: straight sides, or one or more sides along an arc of a circle. A curved
@@ -17,24 +18,16 @@ final class Element {
     private final double[] x;
     private final double[] y;
 
-    /** How far arcs on edges 0-1, 1-2, 0-2 bulge; null where straight. */
-    private final Bulge[] bulges = new Bulge[3];
+    /** How far edges 0-1, 1-2, 0-2 bulge; null where straight. */
+    private final @Nullable Bulge[] bulges;
 
     private final boolean straight;
 
-    /**
-     * @param arcs on edges 0-1, 1-2, 0-2; null where straight
-     * @param order of the polynomial that follows an arc, at least 2
-     */
-    Element(double[] x, double[] y, Arc[] arcs, int order) {
+    Element(double[] x, double[] y, @Nullable Bulge[] bulges) {
         this.x = x;
         this.y = y;
-        straight = arcs[0] == null && arcs[1] == null && arcs[2] == null;
-        for (int edge = 0; edge < 3; edge++) {
-            if (arcs[edge] != null) {
-                bulges[edge] = new Bulge(arcs[edge], order);
-            }
-        }
+        this.bulges = bulges;
+        straight = bulges[0] == null && bulges[1] == null && bulges[2] == null;
     }
 
     /**
@@ -63,14 +56,15 @@ final class Element {
         at[4] = x[2] - x[0];
         at[5] = y[2] - y[0];
         for (int edge = 0; !straight && edge < 3; edge++) {
-            if (bulges[edge] != null) {
-                bend(edge, l0, xi, eta, at);
+            Bulge bulge = bulges[edge];
+            if (bulge != null) {
+                bend(bulge, edge, l0, xi, eta, at);
             }
         }
         return at;
     }
 
-    private void bend(int edge, double l0, double xi, double eta, double[] at) {
+    private static void bend(Bulge bulge, int edge, double l0, double xi, double eta, double[] at) {
         double[] l = {l0, xi, eta};
         double[] lx = {-1, 1, 0};
         double[] ly = {-1, 0, 1};
@@ -78,7 +72,7 @@ final class Element {
         int b = edge == 0 ? 1 : 2;
         double product = l[a] * l[b];
         for (int axis = 0; axis < 2; axis++) {
-            double[] k = bulges[edge].at(axis, l[b] - l[a]);
+            double[] k = bulge.at(axis, l[b] - l[a]);
             double turn = product * k[1];
             at[axis] += product * k[0];
             at[2 + axis] += (lx[a] * l[b] + l[a] * lx[b]) * k[0] + turn * (lx[b] - lx[a]);

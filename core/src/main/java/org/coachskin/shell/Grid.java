@@ -32,6 +32,9 @@ final class Grid {
     /** Arc of each edge, from its lower vertex to its higher; null where straight. */
     final Element.@Nullable Arc[] arcs;
 
+    /** The polynomial that follows each arc; null where straight. */
+    private final @Nullable Bulge[] bulges;
+
     private final Lookup lookup;
 
     /**
@@ -65,12 +68,15 @@ final class Grid {
         ends = Arrays.copyOf(firstEnds, 2 * known.size());
         neighbours = Arrays.copyOf(firstNeighbours, 2 * known.size());
         this.arcs = new Element.Arc[known.size()];
+        bulges = new Bulge[known.size()];
         for (int e = 0; e < known.size(); e++) {
-            this.arcs[e] = arcs.get(key(ends[2 * e], ends[2 * e + 1]));
+            Element.Arc arc = arcs.get(key(ends[2 * e], ends[2 * e + 1]));
+            this.arcs[e] = arc;
+            bulges[e] = arc == null ? null : new Bulge(arc, order);
         }
         elements = new Element[count];
         for (int t = 0; t < count; t++) {
-            elements[t] = element(t, order);
+            elements[t] = element(t);
         }
         lookup = new Lookup(this);
     }
@@ -80,16 +86,16 @@ final class Grid {
         return ((long) Math.min(a, b) << 32) | Math.max(a, b);
     }
 
-    private Element element(int t, int order) {
+    private Element element(int t) {
         double[] px = new double[3];
         double[] py = new double[3];
-        Element.@Nullable Arc[] bent = new Element.Arc[3];
+        @Nullable Bulge[] bent = new Bulge[3];
         for (int i = 0; i < 3; i++) {
             px[i] = x[corners[3 * t + i]];
             py[i] = y[corners[3 * t + i]];
-            bent[i] = arcs[sides[3 * t + i]];
+            bent[i] = bulges[sides[3 * t + i]];
         }
-        return new Element(px, py, bent, order);
+        return new Element(px, py, bent);
     }
 
     int triangles() {
@@ -131,20 +137,17 @@ final class Grid {
      * @param s 0 at the lower vertex, 1 at the higher
      */
     double[] onEdge(int edge, double s) {
-        Element.Arc arc = arcs[edge];
         int a = ends[2 * edge];
         int b = ends[2 * edge + 1];
-        if (arc == null) {
-            double dx = x[b] - x[a];
-            double dy = y[b] - y[a];
-            return new double[] {x[a] + s * dx, y[a] + s * dy, dx, dy};
+        double dx = x[b] - x[a];
+        double dy = y[b] - y[a];
+        double[] out = {x[a] + s * dx, y[a] + s * dy, dx, dy};
+        Bulge bulge = bulges[edge];
+        for (int axis = 0; bulge != null && axis < 2; axis++) {
+            double[] k = bulge.at(axis, 2 * s - 1);
+            out[axis] += s * (1 - s) * k[0];
+            out[2 + axis] += (1 - 2 * s) * k[0] + 2 * s * (1 - s) * k[1];
         }
-        double turn = arc.end() - arc.start();
-        double cos = StrictMath.cos(arc.start() + s * turn);
-        double sin = StrictMath.sin(arc.start() + s * turn);
-        double r = arc.radius();
-        return new double[] {
-            arc.centreX() + r * cos, arc.centreY() + r * sin, -r * turn * sin, r * turn * cos
-        };
+        return out;
     }
 }

@@ -104,9 +104,8 @@ class ElementTest {
             for (int side = 0; side < 3; side++) {
                 double[] here = grid.elements[t].map(atThird[side][0], atThird[side][1]);
                 double[] edge = grid.onEdge(grid.sides[3 * t + side], 1.0 / 3);
-                double room = Math.hypot(edge[2], edge[3]);
-                assertEquals(edge[0], here[0], 4e-3 * room);
-                assertEquals(edge[1], here[1], 4e-3 * room);
+                assertEquals(edge[0], here[0], 1e-15);
+                assertEquals(edge[1], here[1], 1e-15);
                 for (int other : neighbours(grid, grid.sides[3 * t + side])) {
                     double[] there = {Double.NaN, Double.NaN};
                     for (int s = 0; s < 3; s++) {
@@ -134,6 +133,19 @@ class ElementTest {
                 double[] found = new double[2];
                 assertEquals(t, grid.locate(place[0], place[1], found));
                 assertArrayEquals(local, found, 1e-9);
+            }
+        }
+    }
+
+    @ParameterizedTest
+    @CsvSource({"2, 1e-2", "3, 1e-3", "4, 2e-5", "5, 2e-6", "8, 1e-10"})
+    void anArcIsFollowedAllTheWay(int order, double share) {
+        Grid grid = disc(order);
+        for (int e = 0; e < grid.edges(); e++) {
+            for (int i = 0; grid.onRim(e) && i <= 20; i++) {
+                double[] place = grid.onEdge(e, i / 20.0);
+                double off = Math.hypot(place[0] - 0.4, place[1] - 0.4) - 0.3;
+                assertEquals(0, off / 0.3, share);
             }
         }
     }
