@@ -58,7 +58,7 @@ final class CheckPage {
         }
         weight();
         Remarks.takenForGranted(page, file.assumptions(), figures);
-        Remarks.notAsked(page, job);
+        Remarks.notAsked(page, job, figures);
         Remarks.careful(page, verdict, figures);
         next(strip);
         return page.toString();
@@ -71,7 +71,10 @@ final class CheckPage {
         String plies =
                 schedule.board() == null
                         ? plies(out) + ", no foam"
-                        : plies(out) + " out, " + (in == 0 ? "none" : in) + " in";
+                        : (out == 0 ? "none" : plies(out))
+                                + " out, "
+                                + (in == 0 ? "none" : in)
+                                + " in";
         page.ends(
                 sentence(job.panel().name()),
                 figures.sizes(job.panel().width(), job.panel().length()) + ", " + plies);
@@ -414,12 +417,17 @@ final class CheckPage {
         if (variants > 0) {
             page.line(
                     "    coachskin compare "
-                            + fileName
+                            + Texts.asArgument(fileName)
                             + "    its "
                             + (variants == 1 ? "variant" : variants + " variants"));
         }
         Margin worst = verdict.governing();
-        page.line("    coachskin check " + fileName + " --why \"" + worst.mode().words() + "\"");
+        page.line(
+                "    coachskin check "
+                        + Texts.asArgument(fileName)
+                        + " --why \""
+                        + worst.mode().words()
+                        + "\"");
     }
 
     static String sentence(String words) {

@@ -31,6 +31,11 @@ enum Figures {
     private static final Pattern DENSITIES =
             Pattern.compile("(\\d+) kg/m\\^3 instead of (\\d+)(?: kg/m\\^3)?");
 
+    /** Returns a speed of the wind to write in a file, in round figures. */
+    String windToWrite() {
+        return metric() ? "110 km/h" : "70 mph";
+    }
+
     private boolean metric() {
         return this == METRIC;
     }

@@ -53,7 +53,7 @@ final class LoadsCommand implements Subcommand {
                 .table(
                         new Page.Table("lll")
                                 .row(
-                                        metric ? "wind: 110 km/h" : "wind: 70 mph",
+                                        "wind: " + figures.windToWrite(),
                                         air(wind, figures),
                                         sources.mark(wind.source()).strip())
                                 .row(

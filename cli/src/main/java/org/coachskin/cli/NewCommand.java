@@ -41,10 +41,13 @@ final class NewCommand implements Subcommand {
             return Outcome.answer(Outcome.HOLDS, text);
         }
         String file = wanted.get(1);
-        write(file, text.replaceFirst("FILE", Matcher.quoteReplacement(file)));
+        write(file, text.replaceFirst("FILE", Matcher.quoteReplacement(Texts.asArgument(file))));
         return Outcome.answer(
                 Outcome.HOLDS,
-                file + " is written. Fill it in, then   coachskin check " + file + "\n");
+                file
+                        + " is written. Fill it in, then   coachskin check "
+                        + Texts.asArgument(file)
+                        + "\n");
     }
 
     /** Writes a file that was not there; what cannot be written whole is taken away again. */

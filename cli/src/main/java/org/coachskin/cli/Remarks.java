@@ -85,7 +85,7 @@ final class Remarks {
         }
     }
 
-    static void notAsked(Page page, Job job) {
+    static void notAsked(Page page, Job job, Figures figures) {
         List<String> missing = new ArrayList<>();
         if (!asks(job, LoadCase.Kind.FELT)) {
             missing.add("a palm");
@@ -109,7 +109,11 @@ final class Remarks {
             page.paragraph(
                     CheckPage.sentence(String.join(", ", missing))
                             + "."
-                            + (wind ? "" : " Add for example  wind:\u00a0110 km/h  under loads."));
+                            + (wind
+                                    ? ""
+                                    : " Add for example  wind:\u00a0"
+                                            + figures.windToWrite()
+                                            + "  under loads."));
         }
         page.paragraph(
                 (job.panel().support() instanceof Support.WholeRim

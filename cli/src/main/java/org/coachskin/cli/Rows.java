@@ -17,7 +17,9 @@ final class Rows {
      */
     static String words(Margin margin) {
         String place = margin.place().words();
-        int comma = place.indexOf(',');
+        // Where no part of the panel is named the place is the whole of it.
+        boolean part = margin.mode().question() != Mode.Question.STIFF;
+        int comma = part ? place.indexOf(',') : -1;
         String subject = comma < 0 ? "" : place.substring(0, comma);
         String rest = comma < 0 ? ", " + place : place.substring(comma);
         Mode mode = margin.mode();

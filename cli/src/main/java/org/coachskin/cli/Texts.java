@@ -10,6 +10,11 @@ final class Texts {
 
     private Texts() {}
 
+    /** Returns the name of a file as a command takes it: in quotes where it holds a space. */
+    static String asArgument(String file) {
+        return file.indexOf(' ') < 0 ? file : '"' + file + '"';
+    }
+
     /** Returns the text of a file that is known to be there. */
     static String read(String name) {
         try (InputStream text = Texts.class.getResourceAsStream(name)) {

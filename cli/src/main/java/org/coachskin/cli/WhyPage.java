@@ -105,6 +105,12 @@ final class WhyPage {
         }
         table.row("reserve", Figures.reserve(margin.reserve()), "");
         table.row("error of the theory", Figures.percent(margin.methodError()), "");
+        if (margin.meshError() > 0) {
+            table.row(
+                    "error of the elements",
+                    Figures.percent(margin.meshError()),
+                    "from coarser ones");
+        }
         return table;
     }
 

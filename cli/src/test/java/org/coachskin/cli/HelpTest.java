@@ -3,9 +3,11 @@ package org.coachskin.cli;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.nio.file.Path;
 import java.util.List;
 import org.coachskin.failure.Mode;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -47,5 +49,13 @@ class HelpTest {
             assertEquals(Outcome.INPUT, Main.run("new", kind, file).status());
             assertEquals(Outcome.HOLDS, Main.run("schedule", file).status());
         }
+    }
+
+    @Test
+    void aCommandToTypeQuotesASpace(@TempDir Path folder) {
+        String file = folder.resolve("my lid.yaml").toString();
+
+        assertTrue(Main.run("new", "lid", file).out().contains("check \"" + file + "\""));
+        assertTrue(Main.run("check", file).out().contains("check \"" + file + "\" --why"));
     }
 }

@@ -128,6 +128,25 @@ class LauncherTest {
     }
 
     @Test
+    void saysThatItNeedsJava() throws Exception {
+        for (String tool : List.of("sh", "dirname", "readlink", "sed")) {
+            Path found = Path.of("/bin").resolve(tool);
+            Files.createSymbolicLink(
+                    folder.resolve("bin").resolve(tool),
+                    Files.exists(found) ? found : Path.of("/usr/bin").resolve(tool));
+        }
+        ProcessBuilder start = new ProcessBuilder(launcher.toString(), "check", "my lid.yaml");
+        start.environment().clear();
+        start.environment().put("PATH", folder.resolve("bin").toString());
+        start.environment().put("JAVA_HOME", folder.resolve("none").toString());
+        Process process = start.start();
+        String said = new String(process.getErrorStream().readAllBytes(), StandardCharsets.UTF_8);
+
+        assertEquals(3, process.waitFor(), said);
+        assertTrue(said.contains("needs Java 17 or newer"), said);
+    }
+
+    @Test
     void saysWhatAFailedBuildSaid() throws Exception {
         executable(folder.resolve("bin/mvn"), "#!/bin/sh\necho '[ERROR] no such thing'\nexit 1\n");
 

@@ -7,6 +7,8 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -22,6 +24,12 @@ class WholeOutputTest {
 
     private static final String BAD = "src/test/resources/org/coachskin/cli/bad/";
 
+    /** The folders before the name of a panel file. */
+    private static final Pattern FOLDERS = Pattern.compile("(\\S*/)(?=\\S+\\.yaml)");
+
+    /** The verdict that the README shows. */
+    private static final Path README = Path.of("../README.md");
+
     @ParameterizedTest(name = "{0}")
     @CsvSource(
             quoteCharacter = '`',
@@ -32,6 +40,10 @@ class WholeOutputTest {
                 "check-bare, check EXAMPLES/bare-panel.yaml",
                 "check-outside-only, check EXAMPLES/outside-only.yaml",
                 "check-roof, check EXAMPLES/trailer-roof.yaml",
+                "check-hinged, check EXAMPLES/luggage-lid-hinged.yaml",
+                "check-stay, check EXAMPLES/lid-on-a-stay.yaml --all",
+                "check-hatch, check EXAMPLES/roof-hatch.yaml",
+                "check-side-door, check EXAMPLES/trailer-side-door.yaml",
                 "compare-lid, compare EXAMPLES/luggage-lid.yaml",
                 "compare-last-ply, compare EXAMPLES/last-ply.yaml",
                 "compare-files, compare EXAMPLES/luggage-lid.yaml EXAMPLES/luggage-lid-too-light.yaml",
@@ -79,7 +91,9 @@ class WholeOutputTest {
                             + "\n"
                             + (outcome.out().isEmpty() ? "" : "--- answer\n" + outcome.out())
                             + (outcome.err().isEmpty() ? "" : "--- to put right\n" + outcome.err());
-            printed.lines().forEach(WholeOutputTest::fits);
+            if (!line.contains("--json")) {
+                printed.lines().forEach(WholeOutputTest::fits);
+            }
             Path kept = KEPT.resolve(name + ".txt");
             if (Boolean.getBoolean("coachskin.renew")) {
                 Files.writeString(kept, printed);
@@ -90,9 +104,18 @@ class WholeOutputTest {
         }
     }
 
-    /** A command line holds a path, which is as long as it is. */
+    @Test
+    void theReadmeShowsWhatIsPrinted() throws IOException {
+        String readme = Files.readString(README);
+        int start = readme.indexOf("  STIFF ENOUGH?");
+        String shown = readme.substring(start, readme.indexOf("```", start));
+
+        assertTrue(Files.readString(KEPT.resolve("check-luggage-lid.txt")).contains(shown), shown);
+    }
+
+    /** Counted without the folders of a path, which are as long as they are. */
     private static void fits(String line) {
-        assertTrue(
-                line.length() <= Page.WIDTH || line.contains(".yaml") || line.contains("/"), line);
+        String alone = FOLDERS.matcher(line).replaceAll("");
+        assertTrue(alone.length() <= Page.WIDTH, line);
     }
 }

@@ -38,10 +38,32 @@ public final class PanelCheck {
     private static final Analysis FIRST_ORDER = new ShellAnalysis(ShellAnalysis.ORDER - 1, true);
 
     private final SeriesAnalysis series = new SeriesAnalysis();
-    private final ShellAnalysis shell = new ShellAnalysis();
+    private final ShellAnalysis shell;
 
     /** Tells how far the elements are off. */
     private final ShellAnalysis coarse = new ShellAnalysis(ShellAnalysis.ORDER - 1, false);
+
+    /** Whether elements that are one order coarser will do, without a look at their error. */
+    private final boolean brief;
+
+    /** Creates the check. */
+    public PanelCheck() {
+        this(false);
+    }
+
+    private PanelCheck(boolean brief) {
+        this.brief = brief;
+        shell = brief ? coarse : new ShellAnalysis();
+    }
+
+    /**
+     * Returns a check for many panels that are much alike: elements one order coarser and no look
+     * at their error, which is a few thousandths; the movement by first-order theory and the
+     * frequency of a panel on fittings are left out (NaN).
+     */
+    public static PanelCheck brief() {
+        return new PanelCheck(true);
+    }
 
     /** Returns the verdict on {@code job}. */
     public Verdict check(Job job) {
@@ -98,7 +120,7 @@ public final class PanelCheck {
                 margins,
                 movements,
                 felt,
-                (solver(job.panel()) == series ? series : coarse).frequency(job.panel()),
+                frequency(job.panel()),
                 EverydayLoads.liftOffSpeed(mass / job.panel().area()),
                 mass,
                 cases.stream().map(check -> check.answer().atRest()).toList(),
@@ -110,6 +132,13 @@ public final class PanelCheck {
     /** Returns the worst margin of each mode, without what else a verdict holds. */
     List<Margin> margins(Job job) {
         return worstOfEachMode(job, cases(job));
+    }
+
+    private double frequency(Panel panel) {
+        if (solver(panel) == series) {
+            return series.frequency(panel);
+        }
+        return brief ? Double.NaN : coarse.frequency(panel);
     }
 
     /** The series where it applies, where it is exact; else the shell. */
@@ -137,7 +166,7 @@ public final class PanelCheck {
      * which are the coarser by far.
      */
     private List<Margin> withMeshError(Job job, List<Margin> margins) {
-        if (solver(job.panel()) == series) {
+        if (brief || solver(job.panel()) == series) {
             return margins;
         }
         Map<Mode, Double> rough = new EnumMap<>(Mode.class);
@@ -287,8 +316,10 @@ public final class PanelCheck {
     private List<Movement> movements(Job job, List<CaseCheck> cases) {
         Analysis solver = solver(job.panel());
         List<List<Load>> loads = job.loads().stream().map(LoadCase::loads).toList();
-        Analysis plain = solver == series ? SeriesAnalysis.firstOrder() : FIRST_ORDER;
-        List<CaseResponse> firstOrder = plain.loadCases(job.panel(), job.loads());
+        List<CaseResponse> firstOrder =
+                solver == series
+                        ? SeriesAnalysis.firstOrder().loadCases(job.panel(), job.loads())
+                        : brief ? List.of() : FIRST_ORDER.loadCases(job.panel(), job.loads());
         Panel other = Varied.panel(job.panel(), stack -> Varied.foamShear(stack, 1.05));
         List<Movement> movements = new ArrayList<>();
         for (int i = 0; i < cases.size(); i++) {
@@ -312,7 +343,9 @@ public final class PanelCheck {
                             sliding,
                             seal,
                             dent,
-                            firstOrder.get(i).loaded().deflection(at.x(), at.y())));
+                            firstOrder.isEmpty()
+                                    ? Double.NaN
+                                    : firstOrder.get(i).loaded().deflection(at.x(), at.y())));
         }
         return movements;
     }

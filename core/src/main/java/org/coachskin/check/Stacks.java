@@ -1,7 +1,6 @@
 package org.coachskin.check;
 
-import java.util.HashMap;
-import java.util.Map;
+import java.util.IdentityHashMap;
 import org.coachskin.panel.Panel;
 import org.coachskin.panel.Zone;
 
@@ -10,13 +9,13 @@ final class Stacks {
 
     private final Panel panel;
     private final Stack plain;
-    private final Map<String, Stack> zones = new HashMap<>();
+    private final IdentityHashMap<Zone, Stack> zones = new IdentityHashMap<>();
 
     Stacks(Panel panel) {
         this.panel = panel;
         plain = new Stack(panel.laminate());
         for (Zone zone : panel.zones()) {
-            zones.put(zone.name(), new Stack(zone.laminate()));
+            zones.put(zone, new Stack(zone.laminate()));
         }
     }
 
@@ -24,8 +23,6 @@ final class Stacks {
     Stack at(double x, double y) {
         return panel.zones().isEmpty()
                 ? plain
-                : panel.zoneAt(x, y)
-                        .map(zone -> zones.getOrDefault(zone.name(), plain))
-                        .orElse(plain);
+                : panel.zoneAt(x, y).map(zone -> zones.getOrDefault(zone, plain)).orElse(plain);
     }
 }

@@ -31,7 +31,7 @@ public final class Cures {
 
     private static final int MOST = 6;
 
-    private final PanelCheck check = new PanelCheck();
+    private final PanelCheck check = PanelCheck.brief();
     private final MaterialLibrary library;
 
     /** Creates the search with what can be bought. */

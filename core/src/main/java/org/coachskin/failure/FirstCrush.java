@@ -31,6 +31,12 @@ import org.coachskin.material.Strength;
  */
 public final class FirstCrush {
 
+    /** Middles this many times as far from the edge as it is felt are pressed like the patch. */
+    private static final double FAR = 3;
+
+    /** Waves to here, past which the Bessel function is not to be had and nothing is left. */
+    private static final double MOST_WAVES = 9.99e3;
+
     private final double share;
     private final double area;
     private final Strength crush;
@@ -63,6 +69,9 @@ public final class FirstCrush {
 
     /** Pressure on the foam under the middle over pressure on the patch. */
     private static double middle(FoamBed bed, double d, double radius) {
+        if (radius > FAR * SkinOnFoam.around(bed, d)) {
+            return 1;
+        }
         // What the plate carries falls off slowly with k, so integrate what the foam carries.
         // The plate carries waves shorter than this; on thin foam the springs set it.
         double length =
@@ -71,7 +80,8 @@ public final class FirstCrush {
                         StrictMath.pow(d / bed.springs(), 0.25));
         double step = Math.min(0.02 / length, 0.15 / radius);
         double sum = 0;
-        int steps = (int) Math.ceil((40 / length + 4 / radius) / step);
+        double end = Math.min(40 / length + 4 / radius, MOST_WAVES / radius);
+        int steps = (int) Math.ceil(end / step);
         for (int i = 0; i < steps; i++) {
             double k = (i + 0.5) * step;
             double b = bed.stiffness(k);

@@ -128,9 +128,11 @@ public final class LastingDent {
             double[] depths = new double[3 * count];
             int steps = 0;
             int next;
+            // Crushing must not come near the rim of the rings, which is held; under a patch so
+            // wide that few rings lie outside it, half of those.
+            double last = Math.max(count - count / 8, (rings.edge() + count) / 2);
             double force = 0;
-            // Crushing must not come near the rim of the rings, which is held.
-            while ((next = advance()) >= 0 && next < count - count / 8 && steps < 3 * count - 1) {
+            while ((next = advance()) >= 0 && next < last && steps < 3 * count - 1) {
                 double step = toCrush(next);
                 force += step;
                 for (int i = 0; i < count; i++) {

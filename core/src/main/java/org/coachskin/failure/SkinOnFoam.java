@@ -26,6 +26,7 @@ final class SkinOnFoam {
     private static final Waves USUAL = Waves.of(RINGS);
 
     private final int rings;
+    private final double edge;
     private final double[] root;
     private final double[] pressure;
     private final double[][] relief;
@@ -34,6 +35,7 @@ final class SkinOnFoam {
     private SkinOnFoam(FoamBed bed, double d, double radius, double reach, Waves waves) {
         rings = waves.k.length;
         double step = reach / rings;
+        edge = radius / step;
         root = new double[rings];
         double[] load = new double[rings];
         for (int i = 0; i < rings; i++) {
@@ -73,15 +75,25 @@ final class SkinOnFoam {
 
     private static SkinOnFoam of(
             FoamBed bed, double d, double radius, Waves waves, double further) {
-        // Beside the patch the skin dies out over the first length, the foam by itself over the
-        // second.
-        double around = 6 * StrictMath.pow(d / bed.springs(), 0.25) + 3 * bed.reach();
-        return new SkinOnFoam(bed, d, radius, radius + further * around, waves);
+        return new SkinOnFoam(bed, d, radius, radius + further * around(bed, d), waves);
+    }
+
+    /**
+     * How far from the edge of a patch nothing of it is left [m]: the skin dies out over the first
+     * length, the foam by itself over the second.
+     */
+    static double around(FoamBed bed, double d) {
+        return 6 * StrictMath.pow(d / bed.springs(), 0.25) + 3 * bed.reach();
     }
 
     /** Number of rings. */
     int rings() {
         return rings;
+    }
+
+    /** The edge of the patch, in rings from the middle. */
+    double edge() {
+        return edge;
     }
 
     /** Pressure on the foam under one newton, times the {@link #root} of the ring [1/m]. */

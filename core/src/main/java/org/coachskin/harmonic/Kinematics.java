@@ -72,10 +72,10 @@ public abstract sealed class Kinematics {
     public abstract void stretch(double z, double[] dm);
 
     /**
-     * Returns which deflection field the rotation {@code i} makes a shear strain with, or -1 where
-     * field {@code i} is no rotation.
+     * Returns the share of deflection field {@code k} in the slope that rotation {@code i} makes a
+     * shear strain with; 0 throughout where field {@code i} is no rotation.
      */
-    abstract int turnsWith(int i);
+    abstract double turnsWith(int i, int k);
 
     /**
      * Writes the share of each deflection's slope that is left in the shear strain when rotations
@@ -88,8 +88,8 @@ public abstract sealed class Kinematics {
     public final void slopeLeft(double[] dn, double[] m, double[] rest) {
         System.arraycopy(m, 0, rest, 0, deflections);
         for (int i = 0; i < inPlane; i++) {
-            if (turnsWith(i) >= 0) {
-                rest[turnsWith(i)] -= dn[i];
+            for (int k = 0; k < deflections; k++) {
+                rest[k] -= dn[i] * turnsWith(i, k);
             }
         }
     }
@@ -101,8 +101,8 @@ public abstract sealed class Kinematics {
         }
 
         @Override
-        int turnsWith(int i) {
-            return i > 0 ? 0 : -1;
+        double turnsWith(int i, int k) {
+            return i > 0 ? 1 : 0;
         }
 
         @Override
@@ -144,8 +144,8 @@ public abstract sealed class Kinematics {
         }
 
         @Override
-        int turnsWith(int i) {
-            return i > 0 ? 0 : -1;
+        double turnsWith(int i, int k) {
+            return i > 0 ? 1 : 0;
         }
 
         private double clamp(double z) {
@@ -184,8 +184,10 @@ public abstract sealed class Kinematics {
 
     /**
      * Fields, in this order: along x the outside face of the foam's surroundings (skin mid-plane
-     * and rotation, or the free face alone), the same on the inside, the bubble; deflection
-     * outside, inside, bubble.
+     * and rotation, or the free face alone), the same on the inside, the bubble; deflection of the
+     * outside, how far it lies further out than that of the inside, bubble. The difference is a
+     * field of its own because foam is so stiff through its thickness that the two deflections
+     * agree to four digits or more, which the foam's stress would lack.
      */
     static final class FullLayered extends Kinematics {
         private final double bottom;
@@ -206,11 +208,12 @@ public abstract sealed class Kinematics {
         }
 
         @Override
-        int turnsWith(int i) {
+        double turnsWith(int i, int k) {
             if (outsideSkin > 0 && i == 1) {
-                return 0;
+                return k == 0 ? 1 : 0;
             }
-            return insideSkin > 0 && i == inside + 1 ? 1 : -1;
+            boolean turns = insideSkin > 0 && i == inside + 1;
+            return !turns || k > 1 ? 0 : k == 0 ? 1 : -1;
         }
 
         /** Returns -1 at the inside face of the foam, 1 at its outside face. */
@@ -269,8 +272,8 @@ public abstract sealed class Kinematics {
         @Override
         public void deflection(double z, double[] m) {
             double zeta = Math.min(Math.max(zeta(z), -1), 1);
-            m[0] = (1 + zeta) / 2;
-            m[1] = (1 - zeta) / 2;
+            m[0] = 1;
+            m[1] = (zeta - 1) / 2;
             m[2] = 1 - zeta * zeta;
             m[3] = zeta * (1 - zeta * zeta);
         }
@@ -280,8 +283,8 @@ public abstract sealed class Kinematics {
             double zeta = zeta(z);
             boolean foam = zeta >= -1 && zeta <= 1;
             double slope = foam ? 1 / (top - bottom) : 0;
-            dm[0] = slope;
-            dm[1] = -slope;
+            dm[0] = 0;
+            dm[1] = slope;
             dm[2] = foam ? -4 * zeta * slope : 0;
             dm[3] = foam ? (2 - 6 * zeta * zeta) * slope : 0;
         }

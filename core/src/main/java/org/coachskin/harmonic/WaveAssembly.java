@@ -198,10 +198,11 @@ final class WaveAssembly {
 
     /**
      * Adds foam as a solid, by a four-point Gauss rule: exact for displacements up to the third
-     * power.
+     * power. What the bow stretches is the plane; the free foam takes no thickness from it.
      */
-    void addSolid(Foam foam, double bottom, double t) {
+    void addSolid(Foam foam, double bottom, double t, Triple bow) {
         FoamSolid solid = FoamSolid.of(foam);
+        Sym3 inPlane = new Sym3(solid.c11(), solid.c12(), solid.c11(), 0, 0, solid.c66());
         double[] point = {
             -0.8611363115940526, -0.3399810435848563, 0.3399810435848563, 0.8611363115940526
         };
@@ -218,6 +219,10 @@ final class WaveAssembly {
             addPlane(solid.c11() * w, solid.c12() * w, solid.c11() * w, solid.c66() * w);
             addShearHere(solid.c44() * w, solid.c44() * w);
             addStretch(solid.c13() * w, solid.c33() * w);
+            addBow(inPlane, w * z, bow);
+            for (int i = second; i < first; i++) {
+                bowFirst[i] += solid.c13() * w * z * (bow.x() + bow.y()) * dm[i - second];
+            }
         }
     }
 

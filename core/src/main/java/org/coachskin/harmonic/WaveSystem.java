@@ -98,7 +98,7 @@ public final class WaveSystem {
         double z = -laminate.thickness() / 2;
         for (Layer layer : laminate.layers()) {
             if (solidFoam && layer instanceof Layer.Core core) {
-                sum.addSolid(core.foam(), z, core.thickness());
+                sum.addSolid(core.foam(), z, core.thickness(), turned);
             } else {
                 Sym3 q = layer.stiffness();
                 sum.addInPlane(exchanged ? exchanged(q) : q, z, layer.thickness(), turned);
@@ -176,12 +176,12 @@ public final class WaveSystem {
         Arrays.fill(r, 0, size * size, 0);
         plane.addTo(alpha, p, r);
         for (int i = 0; i < second; i++) {
-            int k = kinematics.turnsWith(i);
-            if (k >= 0) {
-                subtract(p, size, second + k, i, alpha);
-                subtract(p, size, second + k, first + i, 1);
-                subtract(r, size, second + k, i, alpha);
-                subtract(r, size, second + k, first + i, 1);
+            for (int k = 0; k < first - second; k++) {
+                double share = kinematics.turnsWith(i, k);
+                subtract(p, size, second + k, i, share * alpha);
+                subtract(p, size, second + k, first + i, share);
+                subtract(r, size, second + k, i, share * alpha);
+                subtract(r, size, second + k, first + i, share);
             }
         }
         turned.addTo(alpha, p, r);
@@ -197,9 +197,8 @@ public final class WaveSystem {
             s[i] = plane.strip(alpha, i);
         }
         for (int i = 0; i < second; i++) {
-            int k = kinematics.turnsWith(i);
-            if (k >= 0) {
-                subtract(s, first, second + k, i, alpha);
+            for (int k = 0; k < first - second; k++) {
+                subtract(s, first, second + k, i, kinematics.turnsWith(i, k) * alpha);
             }
         }
         for (int i = 0; i < first * first; i++) {
@@ -232,6 +231,9 @@ public final class WaveSystem {
 
     /** Takes a multiple of another column from a column. */
     private static void subtract(double[] a, int width, int column, int other, double factor) {
+        if (factor == 0) {
+            return;
+        }
         for (int i = 0; i < width; i++) {
             a[i * width + column] -= factor * a[i * width + other];
         }
@@ -246,12 +248,14 @@ public final class WaveSystem {
     public void toFields(double alpha, double[] z, int rows) {
         int columns = z.length / rows;
         for (int i = 0; i < second; i++) {
-            int k = kinematics.turnsWith(i);
-            for (int j = 0; k >= 0 && j < columns; j++) {
-                double w = z[(second + k) * columns + j];
-                z[i * columns + j] -= alpha * w;
-                if (rows > first) {
-                    z[(first + i) * columns + j] -= w;
+            for (int k = 0; k < first - second; k++) {
+                double share = kinematics.turnsWith(i, k);
+                for (int j = 0; share != 0 && j < columns; j++) {
+                    double w = share * z[(second + k) * columns + j];
+                    z[i * columns + j] -= alpha * w;
+                    if (rows > first) {
+                        z[(first + i) * columns + j] -= w;
+                    }
                 }
             }
         }

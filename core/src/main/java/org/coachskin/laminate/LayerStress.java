@@ -50,24 +50,45 @@ public record LayerStress(
             double top = bottom + layer.thickness();
             Triple low = state.strainAt(stiffness, bottom);
             Triple high = state.strainAt(stiffness, top);
-            Triple inner = stress(layer, low, rise.applyAsDouble(bottom));
-            Triple outer = stress(layer, high, rise.applyAsDouble(top));
             all.add(
-                    new LayerStress(
+                    of(
                             i,
+                            layer,
                             low,
                             high,
-                            inner,
-                            outer,
-                            ownAxes(layer, inner),
-                            ownAxes(layer, outer)));
+                            layer.expansion().times(rise.applyAsDouble(bottom)),
+                            layer.expansion().times(rise.applyAsDouble(top))));
             bottom = top;
         }
         return List.copyOf(all);
     }
 
-    private static Triple stress(Layer layer, Triple strain, double rise) {
-        return layer.stiffness().times(strain.plus(layer.expansion(), -rise));
+    /**
+     * Returns what one layer carries in plane stress.
+     *
+     * @param index of the layer, counted from the inside surface
+     * @param strainInner total strain at its inner face, panel axes [-]
+     * @param strainOuter total strain at its outer face [-]
+     * @param freeInner strain at its inner face that raises no stress [-]
+     * @param freeOuter strain at its outer face that raises no stress [-]
+     */
+    public static LayerStress of(
+            int index,
+            Layer layer,
+            Triple strainInner,
+            Triple strainOuter,
+            Triple freeInner,
+            Triple freeOuter) {
+        Triple inner = layer.stiffness().times(strainInner.plus(freeInner, -1));
+        Triple outer = layer.stiffness().times(strainOuter.plus(freeOuter, -1));
+        return new LayerStress(
+                index,
+                strainInner,
+                strainOuter,
+                inner,
+                outer,
+                ownAxes(layer, inner),
+                ownAxes(layer, outer));
     }
 
     private static PlyStress ownAxes(Layer layer, Triple stress) {

@@ -1,5 +1,6 @@
 package org.coachskin.local;
 
+import org.coachskin.harmonic.SectionFields;
 import org.coachskin.harmonic.SingleSeries;
 import org.coachskin.harmonic.Theory;
 import org.coachskin.harmonic.WaveSystem;
@@ -122,8 +123,8 @@ public final class LocalEffect {
                             : new SingleSeries(exchanged, length, width, false, SMALL);
         }
 
-        /** Fields of which the values of the deflections alone are good, under the middle. */
-        double[] deflections() {
+        /** Under the middle; the deflections alone are good. */
+        SectionFields deflections() {
             double[] out = new double[3 * system.size];
             alongX.addDeflection(
                     -pressure,
@@ -134,11 +135,10 @@ public final class LocalEffect {
                     left,
                     front,
                     out);
-            return out;
+            return section(out);
         }
 
-        /** Fields with value, x- and y-derivative, in the order of WaveSystem. */
-        double[] fields(double dx, double dy) {
+        SectionFields fields(double dx, double dy) {
             double cx = left;
             double cy = front;
             double[] out = new double[3 * system.size];
@@ -152,7 +152,7 @@ public final class LocalEffect {
                         cx + dx,
                         cy + dy,
                         out);
-                return out;
+                return section(out);
             }
             alongY.add(
                     -pressure,
@@ -172,47 +172,29 @@ public final class LocalEffect {
                 turned[3 * target + 1] = out[3 * i + 2];
                 turned[3 * target + 2] = out[3 * i + 1];
             }
-            return turned;
+            return section(turned);
         }
 
-        Triple strain(double[] f, double z) {
-            double[] n = new double[system.second];
-            system.kinematics().displacement(z, n);
-            double x = 0;
-            double y = 0;
-            double xy = 0;
-            for (int i = 0; i < system.second; i++) {
-                int v = system.first + i;
-                x += n[i] * f[3 * i + 1];
-                y += n[i] * f[3 * v + 2];
-                xy += n[i] * (f[3 * i + 2] + f[3 * v + 1]);
-            }
-            double outward = -deflection(f, z);
-            return new Triple(x + site.across() * outward, y + site.along() * outward, xy);
-        }
-
-        /** Deflection inward of height z. */
-        double deflection(double[] f, double z) {
-            double[] m = new double[system.first - system.second];
-            system.kinematics().deflection(z, m);
-            double w = 0;
-            for (int k = 0; k < m.length; k++) {
-                w -= m[k] * f[3 * (system.second + k)];
-            }
-            return w;
+        private SectionFields section(double[] fields) {
+            return new SectionFields(system.kinematics(), site.across(), site.along(), fields);
         }
     }
 
     /**
      * Returns the shortening of the foam under the middle of the patch [m], positive where it
      * shortens.
+     *
+     * <p>Foam also gets thinner where it is stretched along the panel, and the cell is stretched
+     * otherwise than a panel larger than itself. On a lid of 900 by 700 mm that is 2 % of the dent
+     * under a patch of 30 mm and 17 % (1.2 &mu;m) under one of 100 mm, on a crowned lid 2 % and 29
+     * %. {@code FullLayeredAnalysis} has it.
      */
     public double dent() {
         if (bare) {
             return 0;
         }
-        double[] f = full.deflections();
-        return full.deflection(f, foamTop()) - full.deflection(f, foamBottom());
+        SectionFields middle = full.deflections();
+        return middle.outward(foamBottom()) - middle.outward(foamTop());
     }
 
     /**
@@ -221,10 +203,7 @@ public final class LocalEffect {
      */
     public double sinking() {
         double half = laminate.thickness() / 2;
-        return bare
-                ? 0
-                : full.deflection(full.deflections(), half)
-                        - layered.deflection(layered.deflections(), half);
+        return bare ? 0 : layered.deflections().outward(half) - full.deflections().outward(half);
     }
 
     /**
@@ -239,10 +218,10 @@ public final class LocalEffect {
 
     /** The effect at one place. */
     public final class Here {
-        private final double[] f;
-        private final double[] l;
+        private final SectionFields f;
+        private final SectionFields l;
 
-        private Here(double[] f, double[] l) {
+        private Here(SectionFields f, SectionFields l) {
             this.f = f;
             this.l = l;
         }
@@ -252,7 +231,7 @@ public final class LocalEffect {
          * skin [-].
          */
         public Triple strain(double z) {
-            return bare ? Triple.ZERO : full.strain(f, z).plus(layered.strain(l, z), -1);
+            return bare ? Triple.ZERO : f.strain(z).plus(l.strain(z), -1);
         }
 
         /**
@@ -269,30 +248,8 @@ public final class LocalEffect {
             double within = 1e-9 + share * (1 - 2e-9);
             double z = foamBottom() + within * (foamTop() - foamBottom());
             double g = ((Layer.Core) laminate.layers().get(laminate.outermostCore())).foam().g();
-            return new FoamShear(
-                    g * (shear(full.system, f, z, 0) - shear(layered.system, l, z, 0)),
-                    g * (shear(full.system, f, z, 1) - shear(layered.system, l, z, 1)));
+            return new FoamShear(g * (f.shearX(z) - l.shearX(z)), g * (f.shearY(z) - l.shearY(z)));
         }
-    }
-
-    /** Transverse shear strain at height z; side 0 for xz, 1 for yz. */
-    private static double shear(WaveSystem system, double[] f, double z, int axis) {
-        double[] dn = new double[system.second];
-        double[] m = new double[system.first - system.second];
-        system.kinematics().rotation(z, dn);
-        system.kinematics().deflection(z, m);
-        // The value of a rotation is its shear strain, so its slope is in it already.
-        double[] slope = new double[m.length];
-        system.kinematics().slopeLeft(dn, m, slope);
-        int offset = axis == 0 ? 0 : system.first;
-        double sum = 0;
-        for (int i = 0; i < dn.length; i++) {
-            sum += dn[i] * f[3 * (offset + i)];
-        }
-        for (int i = 0; i < m.length; i++) {
-            sum += slope[i] * f[3 * (system.second + i) + 1 + axis];
-        }
-        return sum;
     }
 
     private double foamTop() {

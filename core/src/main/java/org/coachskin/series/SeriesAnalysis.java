@@ -8,11 +8,8 @@ import org.coachskin.analysis.Analysis;
 import org.coachskin.analysis.Response;
 import org.coachskin.harmonic.Theory;
 import org.coachskin.laminate.Laminate;
-import org.coachskin.laminate.Patch;
 import org.coachskin.laminate.Stiffness;
 import org.coachskin.laminate.Sym3;
-import org.coachskin.laminate.ThermalState;
-import org.coachskin.laminate.Triple;
 import org.coachskin.panel.Load;
 import org.coachskin.panel.Panel;
 
@@ -49,106 +46,18 @@ public final class SeriesAnalysis implements Analysis {
         return new SeriesAnalysis(Theory.FIRST_ORDER);
     }
 
-    /** Creates the analysis in a theory of one's choice. */
-    public SeriesAnalysis(Theory theory) {
+    private SeriesAnalysis(Theory theory) {
         this.theory = theory;
     }
 
     @Override
     public List<Response> cases(Panel panel, List<List<Load>> cases) {
         refuseCoupled(panel.laminate());
-        PanelSeries pressure = new PanelSeries(theory, panel, Triple.ZERO);
         List<Response> responses = new ArrayList<>();
-        for (List<Load> loads : cases) {
-            List<SeriesResponse.Part> parts = new ArrayList<>();
-            for (Load load : loads) {
-                PatchLoad patch = patch(panel, load);
-                parts.add(
-                        new SeriesResponse.Part(
-                                patch,
-                                patch.isBow()
-                                        ? new PanelSeries(theory, panel, patch.bow())
-                                        : pressure));
-            }
-            responses.add(new SeriesResponse(theory, panel, parts, SeriesResponse.Along.EITHER));
+        for (SeriesSum sum : SeriesSum.ofCases(theory, panel, cases)) {
+            responses.add(new SeriesResponse(sum));
         }
         return responses;
-    }
-
-    private static PatchLoad patch(Panel panel, Load load) {
-        double a = panel.width();
-        double b = panel.length();
-        if (load instanceof Load.Press press) {
-            double hx = press.patch().halfX();
-            double hy = press.patch().halfY();
-            if (press.patch() instanceof Patch.Disc) {
-                hx = Math.sqrt(press.patch().area()) / 2;
-                hy = hx;
-            }
-            double x1 = press.x() - hx;
-            double x2 = press.x() + hx;
-            double y1 = press.y() - hy;
-            double y2 = press.y() + hy;
-            double slack = 1e-9 * (a + b);
-            if (x1 < -slack || y1 < -slack || x2 > a + slack || y2 > b + slack) {
-                throw new IllegalArgumentException(
-                        "the patch reaches over the edge of "
-                                + panel.name()
-                                + ": x "
-                                + x1
-                                + " to "
-                                + x2
-                                + " m, y "
-                                + y1
-                                + " to "
-                                + y2
-                                + " m");
-            }
-            double pressure = press.force() / ((x2 - x1) * (y2 - y1));
-            return new PatchLoad(
-                    -pressure,
-                    Math.max(x1, 0),
-                    Math.min(x2, a),
-                    Math.max(y1, 0),
-                    Math.min(y2, b),
-                    Triple.ZERO);
-        }
-        if (load instanceof Load.Pressure pressure) {
-            return new PatchLoad(-pressure.pressure(), 0, a, 0, b, Triple.ZERO);
-        }
-        if (load instanceof Load.StripPressure strip) {
-            if (strip.to() > b * (1 + 1e-9)) {
-                throw new IllegalArgumentException(
-                        "the strip reaches over the rear edge of "
-                                + panel.name()
-                                + ": "
-                                + strip.to()
-                                + " m of "
-                                + b
-                                + " m");
-            }
-            double rear = Math.min(strip.to(), b);
-            return new PatchLoad(-strip.pressure(), 0, a, strip.from(), rear, Triple.ZERO);
-        }
-        if (load instanceof Load.OwnWeight weight) {
-            return new PatchLoad(
-                    -weight.inward() * panel.laminate().mass(), 0, a, 0, b, Triple.ZERO);
-        }
-        Load.Heat heat = (Load.Heat) load;
-        Triple bow = ThermalState.of(panel.laminate(), heat.inside(), heat.outside()).curvature();
-        return new PatchLoad(1, 0, a, 0, b, bow);
-    }
-
-    /** One load: pressure outward [Pa] on a rectangle, or the free bow [1/m] of the whole panel. */
-    record PatchLoad(double strength, double x1, double x2, double y1, double y2, Triple bow) {
-        boolean isBow() {
-            return !bow.equals(Triple.ZERO);
-        }
-
-        /** Returns the same load with x and y exchanged. */
-        PatchLoad turned() {
-            return new PatchLoad(strength, y1, y2, x1, x2, new Triple(bow.y(), bow.x(), bow.xy()));
-        }
     }
 
     /** Returns whether the stack of {@code panel} is one whose waves do not couple. */
@@ -165,7 +74,7 @@ public final class SeriesAnalysis implements Analysis {
                 || Math.abs(s.h().m12()) > COUPLED * (s.h().m11() + s.h().m22());
     }
 
-    private static void refuseCoupled(Laminate laminate) {
+    static void refuseCoupled(Laminate laminate) {
         if (isCoupled(laminate)) {
             throw new NoAnswerException(
                     new Problem(

@@ -1,6 +1,9 @@
 package org.coachskin.shell;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.concurrent.ConcurrentHashMap;
 import org.coachskin.NoAnswerException;
 import org.coachskin.Problem;
@@ -43,9 +46,9 @@ final class Contact {
         }
     }
 
-    /** Solves with the panel on even springs. */
+    /** Solves with the panel on even springs: several loads, one solution each. */
     interface Solve {
-        double[] of(double[] load);
+        List<double[]> of(List<double[]> loads);
     }
 
     Contact(SealLine seal, int unknowns, Solve solve) {
@@ -122,6 +125,7 @@ final class Contact {
         if (count == 0) {
             return force;
         }
+        work(active, count);
         // w = w0 + G r and r = r0 + d w at the active points: (1 - d G) r = r0 + d w0.
         DMatrixRMaj matrix = new DMatrixRMaj(count, count);
         DMatrixRMaj right = new DMatrixRMaj(count, 1);
@@ -204,18 +208,29 @@ final class Contact {
     }
 
     private Column column(int point) {
-        Column known = columns.get(point);
-        if (known == null) {
-            double[] load = new double[unknowns];
-            seal.addForce(point, 1, load);
-            double[] x = solve.of(load);
+        work(new int[] {point}, 1);
+        return Objects.requireNonNull(columns.get(point));
+    }
+
+    /** Works out the columns of some points that are not known yet, side by side. */
+    private void work(int[] points, int count) {
+        List<Integer> missing = new ArrayList<>();
+        List<double[]> loads = new ArrayList<>();
+        for (int k = 0; k < count; k++) {
+            if (!columns.containsKey(points[k])) {
+                double[] load = new double[unknowns];
+                seal.addForce(points[k], 1, load);
+                missing.add(points[k]);
+                loads.add(load);
+            }
+        }
+        List<double[]> solutions = loads.isEmpty() ? List.of() : solve.of(loads);
+        for (int k = 0; k < solutions.size(); k++) {
             double[] w = new double[seal.points.size()];
             for (int i = 0; i < w.length; i++) {
-                w[i] = seal.deflection(i, x);
+                w[i] = seal.deflection(i, solutions.get(k));
             }
-            known = new Column(w, x);
-            columns.put(point, known);
+            columns.put(missing.get(k), new Column(w, solutions.get(k)));
         }
-        return known;
     }
 }

@@ -80,7 +80,7 @@ final class ShellPanel {
                 flexibility.set(i, j, rigid.get(i).of(x));
             }
         }
-        contact = new Contact(seal, unknowns.count, this::linear);
+        contact = new Contact(seal, unknowns.count, this::linearAll);
     }
 
     /** Returns the stiffness with rigid holds propped {@code prop} times as stiffly as usual. */
@@ -186,7 +186,27 @@ final class ShellPanel {
      * rigid hold on the panel [N].
      */
     double[] linear(double[] load) {
-        double[] x = Arrays.copyOf(factor.solve(load), load.length + rigid.size());
+        return heldRigidly(factor.solve(load));
+    }
+
+    /** Returns the solutions under several loads, which is quicker than one by one. */
+    private List<double[]> linearAll(List<double[]> loads) {
+        int n = model.unknowns.count;
+        double[] all = new double[n * loads.size()];
+        for (int i = 0; i < loads.size(); i++) {
+            System.arraycopy(loads.get(i), 0, all, i * n, n);
+        }
+        factor.solver().solve(all, all, loads.size());
+        List<double[]> solutions = new ArrayList<>();
+        for (int i = 0; i < loads.size(); i++) {
+            solutions.add(heldRigidly(Arrays.copyOfRange(all, i * n, (i + 1) * n)));
+        }
+        return solutions;
+    }
+
+    private double[] heldRigidly(double[] propped) {
+        int n = propped.length;
+        double[] x = Arrays.copyOf(propped, n + rigid.size());
         if (rigid.isEmpty()) {
             return x;
         }
@@ -202,7 +222,7 @@ final class ShellPanel {
             for (int i = 0; i < unit.length; i++) {
                 x[i] -= f * unit[i];
             }
-            x[load.length + j] = -f;
+            x[n + j] = -f;
         }
         return x;
     }

@@ -58,6 +58,21 @@ class LastingDentTest {
         }
     }
 
+    /** As wide as a whole panel: few rings lie outside it. */
+    @Property(tries = 30, seed = "44")
+    void aWidePatchCrushesAtItsOwnForce(
+            @ForAll @IntRange(min = 1, max = 6) int plies,
+            @ForAll @IntRange(min = 5, max = 50) int foam,
+            @ForAll @IntRange(min = 200, max = 5000) int diameter) {
+        Patch patch = new Patch.Disc(diameter * 1e-3);
+        Laminate laminate = lid(plies, foam * 1e-3);
+        LastingDent dent = dent(laminate, patch);
+
+        double start = FirstCrush.of(laminate, patch).orElseThrow().force();
+        assertEquals(start, dent.start(), 0.01 * start);
+        assertTrue(dent.force(0.5e-3) > start);
+    }
+
     @Property(tries = 30, seed = "42")
     void theCurveLeavesTheElasticOneWithItsSlope(
             @ForAll @IntRange(min = 1, max = 6) int plies,

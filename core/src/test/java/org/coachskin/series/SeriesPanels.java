@@ -55,6 +55,9 @@ final class SeriesPanels {
         panels.put("uneven", Panel.flat("uneven", 0.5, 0.5, uneven));
         panels.put("sheet", Panel.flat("sheet", 0.5, 0.4, sheet));
         panels.put(
+                "crowned, one skin",
+                Panel.flat("crowned, one skin", 0.9, 0.6, oneSkin).withCrown(new Crown(0.25, 0.1)));
+        panels.put(
                 "crowned lid",
                 Panel.flat("crowned lid", 0.9, 0.7, lid).withCrown(new Crown(0.3, 0.1)));
         panels.put(
@@ -65,20 +68,16 @@ final class SeriesPanels {
         return panels;
     }
 
-    static SeriesResponse along(
-            SeriesResponse.Along along,
-            Theory theory,
-            Panel panel,
-            SeriesAnalysis.PatchLoad... loads) {
-        List<SeriesResponse.Part> parts = new ArrayList<>();
-        for (SeriesAnalysis.PatchLoad load : loads) {
-            parts.add(new SeriesResponse.Part(load, new PanelSeries(theory, panel, load.bow())));
+    /** The sum of series that run along a chosen side. */
+    static SeriesSum along(SeriesSum.Along along, Theory theory, Panel panel, PatchLoad... loads) {
+        List<SeriesSum.Part> parts = new ArrayList<>();
+        for (PatchLoad load : loads) {
+            parts.add(new SeriesSum.Part(load, new PanelSeries(theory, panel, load.bow())));
         }
-        return new SeriesResponse(theory, panel, parts, along);
+        return new SeriesSum(theory, panel, parts, along);
     }
 
-    static SeriesAnalysis.PatchLoad pressure(Panel panel) {
-        return new SeriesAnalysis.PatchLoad(
-                -1000, 0, panel.width(), 0, panel.length(), Triple.ZERO);
+    static PatchLoad pressure(Panel panel) {
+        return new PatchLoad(-1000, 0, panel.width(), 0, panel.length(), Triple.ZERO);
     }
 }

@@ -3,6 +3,7 @@ package org.coachskin.benchmark;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.io.IOException;
+import java.net.URISyntaxException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -85,8 +86,12 @@ class CheckAgainstJvm {
     }
 
     private static String jar(Class<?> type) {
-        return Path.of(type.getProtectionDomain().getCodeSource().getLocation().getPath())
-                .toString();
+        try {
+            return Path.of(type.getProtectionDomain().getCodeSource().getLocation().toURI())
+                    .toString();
+        } catch (URISyntaxException e) {
+            throw new IllegalStateException(e);
+        }
     }
 
     private static double time(List<String> run) throws IOException, InterruptedException {

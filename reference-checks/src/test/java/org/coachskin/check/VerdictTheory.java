@@ -63,7 +63,7 @@ public record VerdictTheory(
             var response = new SeriesAnalysis().statics(panel, List.of(press));
             LocalEffect local = Patches.local(panel, press);
             LoadCase load = LoadCase.of("palm", LoadCase.Kind.TOUCH, press);
-            for (Stations.Station at : Stations.of(panel, load)) {
+            for (Stations.Station at : Stations.of(panel, load, List.of())) {
                 double dx = at.x() - press.x();
                 double dy = at.y() - press.y();
                 if (Math.abs(dx) < Patches.halfX(press.patch()) + reach

@@ -122,7 +122,7 @@ final class Elasticity3d {
             while (from + DEGREE + 1 < nodes.size() && nodes.get(from + DEGREE)[Z] < z) {
                 from += DEGREE + 1;
             }
-            double[] sum = new double[TYZ + 1];
+            double[] sum = new double[SZ + 1];
             for (int i = 0; i <= DEGREE; i++) {
                 double share = 1;
                 double own = nodes.get(from + i)[Z];
@@ -130,7 +130,7 @@ final class Elasticity3d {
                     double other = nodes.get(from + j)[Z];
                     share *= i == j ? 1 : (z - other) / (own - other);
                 }
-                for (int column = 0; column <= TYZ; column++) {
+                for (int column = 0; column <= SZ; column++) {
                     sum[column] += share * nodes.get(from + i)[column];
                 }
             }
@@ -138,7 +138,7 @@ final class Elasticity3d {
         }
     }
 
-    /** Columns of a node: z, U, V, W, sx, sy, txy, txz, tyz. */
+    /** Columns of a node: z, U, V, W, sx, sy, txy, txz, tyz, sz. */
     static final int Z = 0;
 
     static final int U = 1;
@@ -149,6 +149,7 @@ final class Elasticity3d {
     static final int TXY = 6;
     static final int TXZ = 7;
     static final int TYZ = 8;
+    static final int SZ = 9;
 
     /** Solves one wave under a unit pressure on the top, upward, per area at mid-height. */
     Wave wave(double alpha, double beta) {
@@ -340,7 +341,8 @@ final class Elasticity3d {
                             s.c12 * ex + s.c22 * ey + s.c23 * dw,
                             s.c66 * (b * u + a * v),
                             s.c55 * (du + a * w - curvatureX / hx * u),
-                            s.c44 * (dv + b * w - curvatureY / hy * v)
+                            s.c44 * (dv + b * w - curvatureY / hy * v),
+                            s.c13 * ex + s.c23 * ey + s.c33 * dw
                         });
             }
             bottom += s.t;

@@ -16,8 +16,10 @@ class SkinStripTest extends FailureTable {
 
     SkinStripTest() {
         super("skin-strip");
-        // N, mm. The foam is springs: no shear, no stiffness in its plane; its far side is held.
-        Laminate laminate = Laminate.of(skin(1e12), springs(), skin(1));
+        // N, mm. The foam is springs: no shear, no stiffness in its plane; its far side is held,
+        // though by no more than
+        // rounding bears: the deflection of one skin is reckoned from the other.
+        Laminate laminate = Laminate.of(skin(1e7), springs(), skin(1));
         WaveSystem system = WaveSystem.of(Theory.FULL_LAYERED, laminate, 0, 0, false);
         double length = Math.pow(4 * BENDING / BED, 0.25);
         double step = 0.02 / length;
@@ -27,7 +29,8 @@ class SkinStripTest extends FailureTable {
         double moment = 1 / last;
         for (double alpha = step / 2; alpha < last; alpha += step) {
             double[] x = PlateTable.wave(system, alpha, 0);
-            double w = Math.abs(x[system.second] - x[system.second + 1]);
+            // How far the outside surface lies beyond the inside one.
+            double w = Math.abs(x[system.second + 1]);
             dent += w * step;
             moment += BENDING * alpha * alpha * w * step;
         }
@@ -38,7 +41,7 @@ class SkinStripTest extends FailureTable {
 
     private static Layer skin(double stiffer) {
         double e = 24000 * stiffer;
-        double g = 1e9 * stiffer;
+        double g = 1e9;
         Ply ply = StackTable.ply(e, e, 0, e / 2, g, g, 1, 0, 0);
         return new Layer.Laid(ply, 0);
     }

@@ -91,6 +91,7 @@ final class FoamSection {
                         .map(each -> Foam.Kind.valueOf(each.toUpperCase(Locale.ROOT)));
         if (kind.isEmpty() && NEEDED.stream().noneMatch(keys::has)) {
             unknown(kindText, keys);
+            new Numbers(keys).or("density", Dimension.DENSITY, 8, 700, 0);
             return Optional.empty();
         }
         Numbers n = new Numbers(keys);

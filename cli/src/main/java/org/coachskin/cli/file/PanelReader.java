@@ -125,6 +125,8 @@ final class PanelReader {
         if (!n.complete()) {
             // Without a size nothing can be placed; the rest is looked at all the same.
             HeldSection.look(keys);
+            Ground roomy = Ground.rectangle(orRoomy(width), orRoomy(length));
+            new LoadSection(keys, roomy, granted).read();
             new LimitSection(keys, granted).read();
             return Optional.empty();
         }
@@ -148,6 +150,11 @@ final class PanelReader {
                         ground.openings(),
                         List.of());
         return Optional.of(Job.of(panel, schedule.get(), zones, loads, limits));
+    }
+
+    /** Mistakes in the loads are told also where a side is wrong: no patch hangs over 40 m. */
+    private static double orRoomy(double side) {
+        return Double.isNaN(side) ? 40 : side;
     }
 
     private Crown crown(

@@ -2,10 +2,8 @@ package org.coachskin.cli.file;
 
 import java.util.ArrayList;
 import java.util.Collections;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Supplier;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.coachskin.laminate.Ply;
@@ -13,8 +11,6 @@ import org.coachskin.laminate.Schedule;
 import org.coachskin.material.Cloth;
 import org.coachskin.material.MaterialLibrary;
 import org.coachskin.units.Dimension;
-import org.coachskin.units.Quantity;
-import org.coachskin.units.QuantityException;
 import org.snakeyaml.engine.v2.nodes.MappingNode;
 import org.snakeyaml.engine.v2.nodes.Node;
 import org.snakeyaml.engine.v2.nodes.ScalarNode;
@@ -28,14 +24,6 @@ final class PlyList {
     private static final int MOST = 40;
 
     private static final Pattern COUNT = Pattern.compile("^(\\d+)\\s*[x\u00d7]\\s+(.*)$");
-
-    /** The mass at the end of a cloth's name, in a unit of the table or in bare ounces. */
-    private static final Pattern MASS =
-            Pattern.compile(
-                    "(?<words>.*?)\\s*(?<number>(?:\\d+[ -])?\\d+/\\d+|\\d+(?:\\.\\d+)?)\\s*(?<unit>[a-zA-Z]\\S*)$");
-
-    /** Masses as sold are rounded: two within this share of each other are one cloth [-]. */
-    private static final double SAME_CLOTH = 0.02;
 
     private final Findings findings;
     private final MaterialSection materials;
@@ -122,53 +110,34 @@ final class PlyList {
         if (ply.isPresent()) {
             return Collections.nCopies(count, new Schedule.Given(ply.get(), angle));
         }
-        Optional<Cloth> cloth = library.cloth(name).or(byMass(name));
+        Optional<Cloth> cloth = cloth(name);
         if (cloth.isEmpty()) {
             findings.add(
                     node,
                     "No cloth of that name is known.",
                     "Write   "
-                            + library.nearestCloth(name)
+                            + SoldCloth.nearest(library, name)
+                            + (SoldCloth.of(name).filter(SoldCloth::isMatByTheYard).isPresent()
+                                    ? "\nMat is sold by the square foot: is   oz/ft^2   meant?"
+                                    : "")
                             + "\nOr give your own under  my cloths.  List:  coachskin materials cloth");
             return List.of();
         }
         return Collections.nCopies(count, new Schedule.Wet(cloth.get(), angle));
     }
 
-    /**
-     * Returns the cloth of the same words and, as sold, the same mass: 10 oz is 339 g/m^2. Bare
-     * ounces are to the square yard for cloth and, as mat is sold, to the square foot for mat.
-     */
-    private Supplier<Optional<Cloth>> byMass(String name) {
-        return () -> {
-            Matcher m = MASS.matcher(name);
-            if (!m.matches()) {
-                return Optional.empty();
-            }
-            boolean mat = m.group("words").startsWith("mat");
-            String unit =
-                    m.group("unit").equals("oz") ? mat ? "oz/ft^2" : "oz/yd^2" : m.group("unit");
-            double mass;
-            try {
-                mass = Quantity.parse(m.group("number") + " " + unit, Dimension.AREAL_MASS);
-            } catch (QuantityException e) {
-                return Optional.empty();
-            }
-            Optional<Cloth> cloth =
-                    library.cloths().stream()
-                            .filter(each -> each.name().startsWith(m.group("words") + " "))
-                            .filter(each -> off(each, mass) <= SAME_CLOTH)
-                            .min(Comparator.comparingDouble(each -> off(each, mass)));
-            cloth.ifPresent(
-                    each ->
-                            assumptions.add(
-                                    new PanelFile.Assumption(
-                                            "cloth", "\"" + name + "\" is " + each.name())));
-            return cloth;
-        };
-    }
-
-    private static double off(Cloth cloth, double mass) {
-        return Math.abs(cloth.arealMass() / mass - 1);
+    /** Returns the cloth of that name, or one whose name says the same, and notes that. */
+    private Optional<Cloth> cloth(String name) {
+        Optional<Cloth> named = library.cloth(name);
+        if (named.isPresent()) {
+            return named;
+        }
+        Optional<Cloth> cloth = SoldCloth.of(name).flatMap(sold -> sold.in(library));
+        cloth.ifPresent(
+                each ->
+                        assumptions.add(
+                                new PanelFile.Assumption(
+                                        "cloth", "\"" + name + "\" is " + each.name())));
+        return cloth;
     }
 }

@@ -217,7 +217,7 @@ final class ScheduleSection {
                 assumptions.add(
                         new PanelFile.Assumption(
                                 "seal coat",
-                                "seal coat 300 g/m^2 on each face [common practice, no source: weigh a scrap]"));
+                                "seal coat 300 g/m^2 on each face that is glassed [common practice, no source: weigh a scrap]"));
             }
             return usual;
         }

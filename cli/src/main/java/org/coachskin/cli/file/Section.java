@@ -34,8 +34,8 @@ final class Section {
             if (isRestOfNumber(map, before, key, tuple.getValueNode())) {
                 values.computeIfPresent(before, (k, value) -> withComma((ScalarNode) value, key));
             } else {
-                keyNodes.put(key, tuple.getKeyNode());
-                values.put(key, tuple.getValueNode());
+                keyNodes.putIfAbsent(key, tuple.getKeyNode());
+                values.putIfAbsent(key, tuple.getValueNode());
                 before = key;
             }
         }

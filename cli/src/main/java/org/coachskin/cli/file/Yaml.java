@@ -49,8 +49,9 @@ final class Yaml {
             findings.stopIfAny();
             Optional<Node> root = new Compose(settings).composeString(text);
             if (root.isPresent() && root.get() instanceof MappingNode map) {
-                refuseKeys(map, findings);
-                findings.stopIfAny();
+                if (!refuseKeys(map, findings)) {
+                    findings.stopIfAny();
+                }
                 return map;
             }
             findings.addWhole(
@@ -120,12 +121,19 @@ final class Yaml {
         return Character.isISOControl(c) && c != '\n';
     }
 
-    private static void refuseKeys(Node node, Findings findings) {
+    /**
+     * Notes keys that stand twice, of which the first one counts for what else is looked for, and
+     * keys that are none; returns whether every key is a word.
+     */
+    private static boolean refuseKeys(Node node, Findings findings) {
+        boolean words = true;
         if (node instanceof SequenceNode sequence) {
-            sequence.getValue().forEach(child -> refuseKeys(child, findings));
+            for (Node child : sequence.getValue()) {
+                words &= refuseKeys(child, findings);
+            }
         }
         if (!(node instanceof MappingNode map)) {
-            return;
+            return words;
         }
         Map<String, Integer> lines = new HashMap<>();
         for (NodeTuple tuple : map.getValue()) {
@@ -142,13 +150,15 @@ final class Yaml {
                             "Keep one of the two.");
                 }
             } else {
+                words = false;
                 findings.add(
                         tuple.getKeyNode(),
                         "A list or a map stands where a key is wanted.",
                         "Write a word before the colon.");
             }
-            refuseKeys(tuple.getValueNode(), findings);
+            words &= refuseKeys(tuple.getValueNode(), findings);
         }
+        return words;
     }
 
     static String key(NodeTuple tuple) {

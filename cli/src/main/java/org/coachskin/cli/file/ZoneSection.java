@@ -90,7 +90,8 @@ final class ZoneSection {
         if (where.isEmpty() || builds.isEmpty()) {
             return List.of();
         }
-        String name = keys.has("name") ? keys.text("name").orElse("") : where.get().name();
+        String usual = keys.has("insert") ? "insert" : where.get().name();
+        String name = keys.has("name") ? keys.text("name").orElse("") : usual;
         if (!keys.has("step")) {
             return List.of(
                     new ZoneRecipe(name, where.get().region(0), builds.get(builds.size() - 1)));

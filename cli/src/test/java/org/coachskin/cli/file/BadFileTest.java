@@ -104,6 +104,11 @@ class BadFileTest {
                 "outside: [twill glass 300 g/m^2]|outside:|6|skin is empty|outside: [twill",
                 "outside: [twill|outside: [twil|6|No cloth|Write   twill glass 300 g/m^2",
                 "outside: [twill|outside: [400 x twill|6|From 1 to 40 plies|2 x twill",
+                "twill glass 300 g/m^2|plain glass 9 oz/yd²|6|No cloth|Write   plain glass 339 g/m^2",
+                "twill glass 300 g/m^2|chopped mat 1.5 oz|6|No cloth|Write   mat glass 458 g/m^2",
+                "twill glass 300 g/m^2|chopped mat 1.5 oz/ft^2|6|No cloth|Write   mat glass 458 g/m^2",
+                "twill glass 300 g/m^2|mat glass 1.5 oz/yd^2|6|No cloth|is   oz/ft^2   meant?",
+                "twill glass 300 g/m^2|twill glass 1.5 oz/ft^2|6|No cloth|Write   twill glass 390 g/m^2",
                 "resin: epoxy|resin: epoxi|5|No resin|resin: epoxy",
                 "resin: epoxy|resin: [epoxy]|5|one value|resin: ...",
                 "polyurethane|polyurethan|4|No foam|kind: polyurethane",
@@ -194,9 +199,25 @@ class BadFileTest {
                                 .replace("resin", "risen"));
 
         assertEquals(
-                List.of("line 1", "line 2", "line 4", "line 5", "line 6", "line 8"),
+                List.of("line 1", "line 2", "line 4", "line 5", "line 6", "line 8", "line 9"),
                 found.stream().map(Problem::place).toList());
         assertEquals("width: 900", found.get(1).shown());
+    }
+
+    @Test
+    void oneMistakeHidesNoOther() throws IOException {
+        List<Problem> found =
+                problems(
+                        GOOD.replace("900 mm", "900")
+                                        .replace("polyurethane", "polyurethan")
+                                        .replace("64 kg/m^3", "64 g/m^2")
+                                        .replace("[palm, thumb]", "{plam: , wind: fast}")
+                                + "width: 3 m\n");
+
+        assertEquals(
+                List.of("line 2", "line 4", "line 4", "line 9", "line 9", "line 10"),
+                found.stream().map(Problem::place).toList(),
+                found.toString());
     }
 
     @Test
@@ -344,7 +365,6 @@ class BadFileTest {
                 "stages: [outside only]",
                 "prices: {epoxy: 14 EUR/kg}",
                 "my tests: [strip.yaml]",
-                "limits: {gap at the seal: 2 mm}",
                 "resin: {name: epoxy, cured: 24 h at 20 degC}",
                 "variants: {a: {stages: [outside only]}}",
             })

@@ -263,7 +263,7 @@ class HardwareTest {
         List<Zone> zones = panel.zones();
 
         assertEquals(
-                List.of("ring round the vent", "zone at the rear edge", "patch", "lip"),
+                List.of("ring round the vent", "insert", "patch", "lip"),
                 zones.stream().map(Zone::name).toList());
         assertEquals(
                 List.of(0.027, 0.009, 0.012, 0.0),
