@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.concurrent.ConcurrentHashMap;
+import org.coachskin.NoAnswerException;
+import org.coachskin.Problem;
 import org.ejml.data.DMatrixRMaj;
 import org.ejml.dense.row.CommonOps_DDRM;
 
@@ -23,6 +25,9 @@ final class Contact {
 
     /** Force per length left over, as a share of the working force of the seal. */
     private static final double SETTLED = 1e-8;
+
+    /** A panel that moves by this many times the squeeze of its seal has left it. */
+    private static final double LOST = 1e6;
 
     private final SealLine seal;
     private final int unknowns;
@@ -52,7 +57,11 @@ final class Contact {
         this.solve = solve;
     }
 
-    /** Returns the solution under the load that made {@code even}, the solution on even springs. */
+    /**
+     * Returns the solution under the load that made {@code even}, the solution on even springs.
+     *
+     * @throws NoAnswerException when the panel lifts off and only the seal held it
+     */
     double[] settle(double[] even) {
         int n = seal.points.size();
         double[] w0 = new double[n];
@@ -66,6 +75,9 @@ final class Contact {
             double[] nextW = deflections(w0, next);
             double[] dw = new double[n];
             for (int i = 0; i < n; i++) {
+                if (!(Math.abs(nextW[i]) < LOST * seal.points.get(i).seal.squeeze())) {
+                    throw lost();
+                }
                 dw[i] = nextW[i] - w[i];
             }
             double t = leastEnergy(w, dw, force, next);
@@ -78,6 +90,15 @@ final class Contact {
             }
         }
         throw new IllegalStateException("the rubber seal did not settle in " + STEPS + " steps");
+    }
+
+    private static NoAnswerException lost() {
+        return new NoAnswerException(
+                new Problem(
+                        "",
+                        "",
+                        "The panel lifts off its rubber seal and nothing else holds it down.",
+                        "Hold it: a latch, a hinge."));
     }
 
     private boolean isSettled(double[] w, double[] force) {
@@ -120,7 +141,7 @@ final class Contact {
         }
         DMatrixRMaj r = new DMatrixRMaj(count, 1);
         if (!CommonOps_DDRM.solve(matrix, right, r)) {
-            throw new IllegalStateException("the rubber seal alone does not hold the panel");
+            throw lost();
         }
         for (int i = 0; i < count; i++) {
             force[active[i]] = r.get(i, 0);

@@ -50,8 +50,8 @@ final class Drawn {
         return Mesher.mesh(new Drawn(panel).drawing(loads));
     }
 
-    /** Returns a mesh as a grid. */
-    static Grid grid(Mesh mesh) {
+    /** Returns a mesh as a grid for polynomials of one order. */
+    static Grid grid(Mesh mesh, int order) {
         double[] x = new double[mesh.vertices()];
         double[] y = new double[mesh.vertices()];
         for (int v = 0; v < x.length; v++) {
@@ -78,7 +78,7 @@ final class Drawn {
                                 up ? end : arc.startAngle()));
             }
         }
-        return new Grid(x, y, triangles, arcs);
+        return new Grid(x, y, triangles, arcs, order);
     }
 
     private Drawing drawing(List<Load> loads) {

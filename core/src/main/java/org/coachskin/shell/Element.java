@@ -1,29 +1,33 @@
 package org.coachskin.shell;
 
 import java.util.Arrays;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Shape of one triangle: straight sides, or one or more sides along an arc of a circle. A curved
- * side is blended into the triangle (Szabo and Babuska 1991, section 6.3; from memory), so its arc
- * is met exactly.
+ * side is blended into the triangle (Szabo and Babuska 1991, section 6.3; from memory).
+ *
+ * <p>The arc is followed by a polynomial of the order of the basis, which meets it at its ends and
+ * at order - 1 places between. So x and y are in the space of the basis, a panel that turns as a
+ * rigid body has no strain, and moments balance; with the arc itself a free disc of order 4 resists
+ * three of its six free movements (measured). The area of a disc in eight arcs is met to 5e-7 at
+ * order 4.
  */
 final class Element {
-
-    private static final double NEAR_END = 1e-7;
 
     private final double[] x;
     private final double[] y;
 
-    /** Arcs on edges 0-1, 1-2, 0-2; null where straight. */
-    private final Arc[] arcs;
+    /** How far edges 0-1, 1-2, 0-2 bulge; null where straight. */
+    private final @Nullable Bulge[] bulges;
 
     private final boolean straight;
 
-    Element(double[] x, double[] y, Arc[] arcs) {
+    Element(double[] x, double[] y, @Nullable Bulge[] bulges) {
         this.x = x;
         this.y = y;
-        this.arcs = arcs;
-        straight = arcs[0] == null && arcs[1] == null && arcs[2] == null;
+        this.bulges = bulges;
+        straight = bulges[0] == null && bulges[1] == null && bulges[2] == null;
     }
 
     /**
@@ -52,41 +56,27 @@ final class Element {
         at[4] = x[2] - x[0];
         at[5] = y[2] - y[0];
         for (int edge = 0; !straight && edge < 3; edge++) {
-            if (arcs[edge] != null) {
-                bend(edge, l0, xi, eta, at);
+            Bulge bulge = bulges[edge];
+            if (bulge != null) {
+                bend(bulge, edge, l0, xi, eta, at);
             }
         }
         return at;
     }
 
-    private void bend(int edge, double l0, double xi, double eta, double[] at) {
+    private static void bend(Bulge bulge, int edge, double l0, double xi, double eta, double[] at) {
         double[] l = {l0, xi, eta};
         double[] lx = {-1, 1, 0};
         double[] ly = {-1, 0, 1};
         int a = edge == 1 ? 1 : 0;
         int b = edge == 0 ? 1 : 2;
-        double s = l[b] - l[a];
-        s = Math.min(Math.max(s, NEAR_END - 1), 1 - NEAR_END);
-        Arc arc = arcs[edge];
-        double middle = (arc.start + arc.end) / 2;
-        double half = (arc.end - arc.start) / 2;
-        double angle = middle + s * half;
-        double cos = StrictMath.cos(angle);
-        double sin = StrictMath.sin(angle);
-        double room = 1 - s * s;
+        double product = l[a] * l[b];
         for (int axis = 0; axis < 2; axis++) {
-            double[] c = axis == 0 ? x : y;
-            double centre = axis == 0 ? arc.centreX : arc.centreY;
-            double along = axis == 0 ? cos : sin;
-            double turn = axis == 0 ? -sin : cos;
-            double off = centre + arc.radius * along - (c[a] * (1 - s) + c[b] * (1 + s)) / 2;
-            double slope = arc.radius * half * turn - (c[b] - c[a]) / 2;
-            double k = 4 * off / room;
-            double dk = 4 * slope / room + 8 * s * off / (room * room);
-            double product = l[a] * l[b];
-            at[axis] += product * k;
-            at[2 + axis] += (lx[a] * l[b] + l[a] * lx[b]) * k + product * dk * (lx[b] - lx[a]);
-            at[4 + axis] += (ly[a] * l[b] + l[a] * ly[b]) * k + product * dk * (ly[b] - ly[a]);
+            double[] k = bulge.at(axis, l[b] - l[a]);
+            double turn = product * k[1];
+            at[axis] += product * k[0];
+            at[2 + axis] += (lx[a] * l[b] + l[a] * lx[b]) * k[0] + turn * (lx[b] - lx[a]);
+            at[4 + axis] += (ly[a] * l[b] + l[a] * ly[b]) * k[0] + turn * (ly[b] - ly[a]);
         }
     }
 
@@ -189,7 +179,8 @@ final class Element {
     boolean locate(double px, double py, double[] local) {
         double xi = 1.0 / 3;
         double eta = 1.0 / 3;
-        for (int step = 0; step < 20; step++) {
+        boolean met = false;
+        for (int step = 0; !met && step < 20; step++) {
             double[] m = map(xi, eta);
             double rx = px - m[0];
             double ry = py - m[1];
@@ -198,13 +189,11 @@ final class Element {
             double dEta = (m[2] * ry - m[3] * rx) / det;
             xi += dXi;
             eta += dEta;
-            if (Math.abs(dXi) + Math.abs(dEta) < 1e-14) {
-                break;
-            }
+            met = Math.abs(dXi) + Math.abs(dEta) < 1e-12;
         }
         local[0] = xi;
         local[1] = eta;
         double slack = 1e-9;
-        return xi >= -slack && eta >= -slack && xi + eta <= 1 + slack;
+        return met && xi >= -slack && eta >= -slack && xi + eta <= 1 + slack;
     }
 }

@@ -32,13 +32,17 @@ final class Grid {
     /** Arc of each edge, from its lower vertex to its higher; null where straight. */
     final Element.@Nullable Arc[] arcs;
 
+    /** The polynomial that follows each arc; null where straight. */
+    private final @Nullable Bulge[] bulges;
+
     private final Lookup lookup;
 
     /**
      * @param triangles three vertices each, in any order
      * @param arcs by the key of {@link #key}
+     * @param order of the polynomials that follow the arcs
      */
-    Grid(double[] x, double[] y, int[] triangles, Map<Long, Element.Arc> arcs) {
+    Grid(double[] x, double[] y, int[] triangles, Map<Long, Element.Arc> arcs, int order) {
         this.x = x;
         this.y = y;
         vertices = x.length;
@@ -64,8 +68,11 @@ final class Grid {
         ends = Arrays.copyOf(firstEnds, 2 * known.size());
         neighbours = Arrays.copyOf(firstNeighbours, 2 * known.size());
         this.arcs = new Element.Arc[known.size()];
+        bulges = new Bulge[known.size()];
         for (int e = 0; e < known.size(); e++) {
-            this.arcs[e] = arcs.get(key(ends[2 * e], ends[2 * e + 1]));
+            Element.Arc arc = arcs.get(key(ends[2 * e], ends[2 * e + 1]));
+            this.arcs[e] = arc;
+            bulges[e] = arc == null ? null : new Bulge(arc, order);
         }
         elements = new Element[count];
         for (int t = 0; t < count; t++) {
@@ -82,11 +89,11 @@ final class Grid {
     private Element element(int t) {
         double[] px = new double[3];
         double[] py = new double[3];
-        Element.@Nullable Arc[] bent = new Element.Arc[3];
+        @Nullable Bulge[] bent = new Bulge[3];
         for (int i = 0; i < 3; i++) {
             px[i] = x[corners[3 * t + i]];
             py[i] = y[corners[3 * t + i]];
-            bent[i] = arcs[sides[3 * t + i]];
+            bent[i] = bulges[sides[3 * t + i]];
         }
         return new Element(px, py, bent);
     }
@@ -130,20 +137,17 @@ final class Grid {
      * @param s 0 at the lower vertex, 1 at the higher
      */
     double[] onEdge(int edge, double s) {
-        Element.Arc arc = arcs[edge];
         int a = ends[2 * edge];
         int b = ends[2 * edge + 1];
-        if (arc == null) {
-            double dx = x[b] - x[a];
-            double dy = y[b] - y[a];
-            return new double[] {x[a] + s * dx, y[a] + s * dy, dx, dy};
+        double dx = x[b] - x[a];
+        double dy = y[b] - y[a];
+        double[] out = {x[a] + s * dx, y[a] + s * dy, dx, dy};
+        Bulge bulge = bulges[edge];
+        for (int axis = 0; bulge != null && axis < 2; axis++) {
+            double[] k = bulge.at(axis, 2 * s - 1);
+            out[axis] += s * (1 - s) * k[0];
+            out[2 + axis] += (1 - 2 * s) * k[0] + 2 * s * (1 - s) * k[1];
         }
-        double turn = arc.end() - arc.start();
-        double cos = StrictMath.cos(arc.start() + s * turn);
-        double sin = StrictMath.sin(arc.start() + s * turn);
-        double r = arc.radius();
-        return new double[] {
-            arc.centreX() + r * cos, arc.centreY() + r * sin, -r * turn * sin, r * turn * cos
-        };
+        return out;
     }
 }

@@ -45,9 +45,17 @@ final class Lookup {
         double x2 = Double.NEGATIVE_INFINITY;
         double y1 = x1;
         double y2 = x2;
+        double bulge = 0;
+        for (int i = 0; i < 3; i++) {
+            Element.Arc arc = grid.arcs[grid.sides[3 * t + i]];
+            if (arc != null) {
+                double half = (arc.end() - arc.start()) / 2;
+                // A little more than the arc: a polynomial follows it.
+                bulge = Math.max(bulge, 1.1 * arc.radius() * (1 - StrictMath.cos(half)));
+            }
+        }
         for (int i = 0; i < 3; i++) {
             int v = grid.corners[3 * t + i];
-            double bulge = grid.arcs[grid.sides[3 * t + i]] == null ? 0 : 0.3 * cell;
             x1 = Math.min(x1, grid.x[v] - bulge);
             x2 = Math.max(x2, grid.x[v] + bulge);
             y1 = Math.min(y1, grid.y[v] - bulge);

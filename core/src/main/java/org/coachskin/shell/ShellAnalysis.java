@@ -150,7 +150,7 @@ public final class ShellAnalysis implements Analysis {
         synchronized (grids) {
             Grid grid = grids.get(key);
             if (grid == null) {
-                grid = Drawn.grid(Drawn.mesh(panel, followed));
+                grid = Drawn.grid(Drawn.mesh(panel, followed), order);
                 if (grids.size() == KEPT) {
                     grids.remove(grids.keySet().iterator().next());
                 }

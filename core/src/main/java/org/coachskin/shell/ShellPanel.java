@@ -18,6 +18,7 @@ import org.coachskin.sparse.Pattern;
 import org.coachskin.sparse.SymmetricMatrix;
 import org.ejml.data.DMatrixRMaj;
 import org.ejml.dense.row.CommonOps_DDRM;
+import org.jspecify.annotations.Nullable;
 
 /** One panel on one grid, factored: solves any load. Immutable; safe to share between threads. */
 final class ShellPanel {
@@ -28,7 +29,7 @@ final class ShellPanel {
     private static final double RIGID = 1e5;
 
     final Panel panel;
-    private final boolean firstOrder;
+    final boolean firstOrder;
     final Model model;
     final List<Rim.Piece> rim;
     final List<Pads.Hold> holds;
@@ -168,26 +169,7 @@ final class ShellPanel {
 
     /** Returns in words how the panel can move freely. */
     String mechanism() {
-        double[] move = factor.nullVectors(matrix).get(0);
-        double[] mean = new double[Section.FIELDS];
-        double[] field = new double[Section.FIELDS];
-        for (int f = 0; f < 3; f++) {
-            double[] load = new double[move.length];
-            field[f] = 1;
-            model.addEven(t -> true, field, load);
-            field[f] = 0;
-            for (int i = 0; i < move.length; i++) {
-                mean[f] += load[i] * move[i];
-            }
-        }
-        double[] size = {Math.abs(mean[0]), Math.abs(mean[1]), Math.abs(mean[2])};
-        if (size[0] > size[1] && size[0] > size[2]) {
-            return "nothing keeps it from sliding left and right";
-        }
-        if (size[1] > size[2]) {
-            return "nothing keeps it from sliding to front and rear";
-        }
-        return "nothing keeps it from lifting or tipping";
+        return Mechanism.words(model, factor.nullVectors(matrix));
     }
 
     /** Returns the lowest natural frequency with the panel closed at rest [Hz]. */
@@ -212,7 +194,7 @@ final class ShellPanel {
      * Returns the solution under a load, seals as even springs, and after it the force of each
      * rigid hold on the panel [N].
      */
-    private double[] linear(double[] load) {
+    double[] linear(double[] load) {
         return heldRigidly(factor.solve(load));
     }
 
@@ -260,7 +242,7 @@ final class ShellPanel {
      */
     ShellResponse solve(List<Load> loads) {
         double[] load = new double[model.unknowns.count];
-        List<Free> free = new ArrayList<>();
+        double[] @Nullable [] free = new double[model.grid.triangles()][];
         for (Load part : loads) {
             add(part, load, free);
         }
@@ -318,20 +300,13 @@ final class ShellPanel {
         return sum;
     }
 
-    /** A strain without force of one triangle's stack. */
-    static final class Free {
-        final int triangle;
-
-        /** Section.STRAINS values. */
-        final double[] strain;
-
-        Free(int triangle, double[] strain) {
-            this.triangle = triangle;
-            this.strain = strain;
-        }
-    }
-
-    private void add(Load part, double[] load, List<Free> free) {
+    /**
+     * Adds a load.
+     *
+     * @param free strains without force, triangle by triangle; what heat adds is added, null where
+     *     there is none
+     */
+    private void add(Load part, double[] load, double[] @Nullable [] free) {
         double[] field = new double[Section.FIELDS];
         if (part instanceof Load.Press press) {
             press(press, load);
@@ -367,9 +342,18 @@ final class ShellPanel {
                     strain[6 + i] = parts[i];
                 }
                 model.addStrain(t, strain, load);
-                free.add(new Free(t, strain));
+                free[t] = free[t] == null ? strain : sum(free[t], strain, 1);
             }
         }
+    }
+
+    /** Returns a + by * b. */
+    static double[] sum(double[] a, double[] b, double by) {
+        double[] out = a.clone();
+        for (int i = 0; i < out.length; i++) {
+            out[i] += by * b[i];
+        }
+        return out;
     }
 
     /**
@@ -391,6 +375,10 @@ final class ShellPanel {
             if (under[t]) {
                 area += model.area(t);
             }
+        }
+        if (area == 0) {
+            throw new IllegalArgumentException(
+                    "a press at " + press.x() + ", " + press.y() + " m does not touch the panel");
         }
         double[] field = new double[Section.FIELDS];
         field[W] = -press.force() / area;

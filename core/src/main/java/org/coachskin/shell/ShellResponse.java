@@ -7,6 +7,7 @@ import org.coachskin.analysis.Response;
 import org.coachskin.analysis.SectionForces;
 import org.coachskin.laminate.SectionState;
 import org.coachskin.laminate.Triple;
+import org.jspecify.annotations.Nullable;
 
 /** What a panel does under one load on its real supports. Immutable; safe to share. */
 public final class ShellResponse implements Response {
@@ -28,9 +29,11 @@ public final class ShellResponse implements Response {
 
     private final ShellPanel shell;
     private final double[] solution;
-    private final List<ShellPanel.Free> free;
 
-    ShellResponse(ShellPanel shell, double[] solution, List<ShellPanel.Free> free) {
+    /** Strain without force of each triangle, Section.STRAINS values; null where there is none. */
+    private final double[] @Nullable [] free;
+
+    ShellResponse(ShellPanel shell, double[] solution, double[] @Nullable [] free) {
         this.shell = shell;
         this.solution = solution;
         this.free = free;
@@ -42,13 +45,18 @@ public final class ShellResponse implements Response {
 
     /** Returns what this has more than {@code other}, an answer of the same panel. */
     ShellResponse minus(ShellResponse other) {
-        double[] rest = solution.clone();
-        for (int i = 0; i < rest.length; i++) {
-            rest[i] -= other.solution[i];
+        double[] @Nullable [] more = new double[free.length][];
+        for (int t = 0; t < more.length; t++) {
+            double[] mine = free[t];
+            double[] theirs = other.free[t];
+            if (theirs == null) {
+                more[t] = mine;
+            } else {
+                more[t] =
+                        ShellPanel.sum(mine == null ? new double[theirs.length] : mine, theirs, -1);
+            }
         }
-        List<ShellPanel.Free> more =
-                free.stream().filter(bow -> !other.free.contains(bow)).toList();
-        return new ShellResponse(shell, rest, more);
+        return new ShellResponse(shell, ShellPanel.sum(solution, other.solution, -1), more);
     }
 
     @Override
@@ -57,7 +65,8 @@ public final class ShellResponse implements Response {
                 + shell.model.reference.basis.order
                 + ", "
                 + shell.model.grid.triangles()
-                + " triangles, layered theory";
+                + " triangles, "
+                + (shell.firstOrder ? "first-order shear theory" : "layered theory");
     }
 
     @Override
@@ -105,11 +114,9 @@ public final class ShellResponse implements Response {
         double[] local = new double[2];
         int t = triangle(x, y, local);
         double[] e = strains(t, local);
-        for (ShellPanel.Free bow : free) {
-            for (int i = 0; bow.triangle == t && i < Section.STRAINS; i++) {
-                // A free bow is a strain without force.
-                e[i] -= bow.strain[i];
-            }
+        double[] bow = free[t];
+        if (bow != null) {
+            e = ShellPanel.sum(e, bow, -1);
         }
         Section section = shell.model.section(t);
         double[] s = new double[Section.STRAINS];
