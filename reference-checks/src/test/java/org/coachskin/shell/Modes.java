@@ -11,7 +11,7 @@ public final class Modes {
 
     /** Returns the lowest {@code count} natural frequencies [Hz], by elements of {@code order}. */
     public static List<Double> of(Panel panel, int order, int count) {
-        Grid grid = Drawn.grid(Drawn.mesh(panel, List.of()));
+        Grid grid = Drawn.grid(Drawn.mesh(panel, List.of()), order);
         double[] hertz = new ShellPanel(panel, grid, order, true).frequencies(count);
         return DoubleStream.of(hertz).boxed().toList();
     }
