@@ -16,6 +16,7 @@ import org.coachskin.check.Verdict;
 import org.coachskin.design.Comparison;
 import org.coachskin.failure.Mode;
 import org.coachskin.panel.LoadCase;
+import org.coachskin.panel.Support;
 
 /** Variants side by side, and what the figures say in words. */
 final class ComparePage {
@@ -39,7 +40,13 @@ final class ComparePage {
      */
     String text() {
         List<Comparison.Column> columns = comparison.columns();
-        page.ends(CheckPage.sentence(title), "its whole rim carried");
+        boolean whole =
+                comparison.columns().stream()
+                        .allMatch(
+                                column ->
+                                        column.verdict().job().panel().support()
+                                                instanceof Support.WholeRim);
+        page.ends(CheckPage.sentence(title), whole ? "its whole rim carried" : "as it is held");
         for (int from = 1; from < columns.size(); from += MOST - 1) {
             List<Comparison.Column> block = new ArrayList<>();
             block.add(columns.get(0));

@@ -10,6 +10,9 @@ import org.coachskin.panel.Fitting;
 /** What hinges, latches and rubber seals bear, on the first screen. */
 final class HeldBlock {
 
+    /** Load cases side by side. */
+    private static final int ABREAST = 4;
+
     private HeldBlock() {}
 
     static void write(Page page, Verdict verdict, Figures figures) {
@@ -17,24 +20,32 @@ final class HeldBlock {
             return;
         }
         page.line("What holds it bears: the panel pulls it out or pushes it in");
-        List<String> loads = verdict.job().loads().stream().map(load -> load.name()).toList();
+        int count = verdict.held().size();
+        for (int from = 0; from < count; from += ABREAST) {
+            page.table(table(verdict, figures, from, Math.min(count, from + ABREAST)));
+        }
+        page.blank();
+    }
+
+    /** Returns what is borne at rest and under some of the load cases. */
+    private static Page.Table table(Verdict verdict, Figures figures, int from, int to) {
+        List<String> loads =
+                verdict.job().loads().subList(from, to).stream().map(load -> load.name()).toList();
         Map<String, String[]> rows = new LinkedHashMap<>();
         rows.put("", head(loads));
         for (int i = 0; i <= loads.size(); i++) {
-            Held held = i == 0 ? verdict.atRest().get(0) : verdict.held().get(i - 1);
+            Held held = i == 0 ? verdict.atRest().get(0) : verdict.held().get(from + i - 1);
             for (Held.Grip grip : held.grips()) {
                 if (grip.direction() == Fitting.Direction.Z) {
                     put(rows, grip.name(), loads.size(), i, outward(-grip.force(), figures));
                 }
             }
             if (!held.seals().isEmpty()) {
-                put(rows, "rubber seal, in all", loads.size(), i, figures.force(held.sealForce()));
-                put(
-                        rows,
-                        "widest gap at it",
-                        loads.size(),
-                        i,
-                        held.widestGap() == 0 ? "none" : figures.movement(held.widestGap()));
+                String force = figures.force(held.sealForce());
+                put(rows, "rubber seal, in all", loads.size(), i, force);
+                double gap = held.widestGap();
+                String shown = gap == 0 ? "none" : figures.movement(gap);
+                put(rows, "widest gap at it", loads.size(), i, shown);
             }
         }
         Page.Table table = new Page.Table("l" + "r".repeat(loads.size() + 1));
@@ -45,8 +56,7 @@ final class HeldBlock {
                     System.arraycopy(cells, 0, all, 1, cells.length);
                     table.row(all);
                 });
-        page.table(table);
-        page.blank();
+        return table;
     }
 
     private static String[] head(List<String> loads) {

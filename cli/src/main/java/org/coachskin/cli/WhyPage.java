@@ -140,10 +140,11 @@ final class WhyPage {
     private String how(Margin margin) {
         boolean stands =
                 verdict.job().loads().stream()
-                        .anyMatch(
-                                load ->
-                                        load.name().equals(margin.loadCase())
-                                                && !load.standing().isEmpty());
+                                .anyMatch(
+                                        load ->
+                                                load.name().equals(margin.loadCase())
+                                                        && !load.standing().isEmpty())
+                        || verdict.held().stream().anyMatch(held -> !held.seals().isEmpty());
         double plain =
                 margin.mode() == Mode.SAG || margin.mode() == Mode.SEAL_GAP || margin.applied() > 0
                         ? margin.allowable() / margin.applied()
@@ -153,7 +154,9 @@ final class WhyPage {
             return "it takes / applied";
         }
         return stands
-                ? "what heat leaves is added, not multiplied"
+                ? verdict.held().stream().anyMatch(held -> !held.seals().isEmpty())
+                        ? "what stands, as the seal, is not multiplied"
+                        : "what heat leaves is added, not multiplied"
                 : "by " + verdict.job().limits().criterion().words();
     }
 
@@ -173,7 +176,8 @@ final class WhyPage {
     private Page.Table numbers(Margin margin) {
         Page.Table table = new Page.Table("lr");
         Set<String> seen = new LinkedHashSet<>();
-        Laminate laminate = verdict.job().panel().laminate();
+        Laminate laminate =
+                verdict.job().panel().laminateAt(margin.place().x(), margin.place().y());
         for (Layer layer : laminate.layers()) {
             if (layer instanceof Layer.Laid laid && seen.add(laid.ply().name())) {
                 Ply ply = laid.ply();

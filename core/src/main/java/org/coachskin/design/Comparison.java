@@ -30,7 +30,7 @@ public record Comparison(List<Column> columns) {
 
         /** Returns the mass of the whole panel [kg]. */
         public double mass() {
-            return verdict.job().panel().laminate().mass() * verdict.job().panel().area();
+            return verdict.mass();
         }
     }
 

@@ -55,7 +55,7 @@ class EigenpairsTest {
         }
     }
 
-    @Property(tries = 30)
+    @Property(tries = 30, seed = "20261125")
     void matchesDenseWithBOfEitherSign(
             @ForAll @IntRange(min = 1, max = 70) int n, @ForAll long start) {
         Random random = new Random(start);
@@ -69,7 +69,7 @@ class EigenpairsTest {
     }
 
     /** Most unknowns have no mass. */
-    @Property(tries = 30)
+    @Property(tries = 30, seed = "20261125")
     void matchesDenseWithFewMasses(@ForAll @IntRange(min = 1, max = 70) int n, @ForAll long start) {
         Random random = new Random(start);
         Pattern pattern = Grids.scattered(n, 2 * n, random);

@@ -16,7 +16,7 @@ import org.junit.jupiter.api.Test;
 
 class LowRankTest {
 
-    @Property(tries = 40)
+    @Property(tries = 40, seed = "20261125")
     void isWhatAnotherFactorisationGives(
             @ForAll @IntRange(min = 1, max = 6) int rows, @ForAll long start) {
         Random random = new Random(start);
@@ -55,7 +55,7 @@ class LowRankTest {
         }
     }
 
-    @Property(tries = 20)
+    @Property(tries = 20, seed = "20261125")
     void condensesToTheSchurComplement(@ForAll long start) {
         Random random = new Random(start);
         SymmetricMatrix matrix = Grids.filled(Grids.squares(4, 4, 1, 2), 3, 0.5, random);
@@ -116,7 +116,7 @@ class LowRankTest {
     }
 
     /** The estimate is a lower bound and near. */
-    @Property(tries = 40)
+    @Property(tries = 40, seed = "20261125")
     void conditionIsNearTheTrueOne(@ForAll @IntRange(min = 1, max = 50) int n, @ForAll long start) {
         Random random = new Random(start);
         Pattern pattern = Grids.scattered(n, 2 * n, random);

@@ -40,7 +40,7 @@ class NullPivotTest {
      * A lattice of bars in its plane, crossed in every cell but perhaps the lowest row's, free to
      * move.
      */
-    @Property(tries = 20)
+    @Property(tries = 20, seed = "20261125")
     void findsEveryMechanismOfALattice(
             @ForAll @IntRange(min = 2, max = 7) int wide,
             @ForAll @IntRange(min = 3, max = 7) int high,
@@ -63,7 +63,7 @@ class NullPivotTest {
     }
 
     /** Held where null pivots are named, the same matrix is positive definite. */
-    @Property(tries = 20)
+    @Property(tries = 20, seed = "20261125")
     void holdingTheNamedUnknownsIsEnough(@ForAll @IntRange(min = 2, max = 7) int wide) {
         SymmetricMatrix matrix = lattice(wide, 3, true);
         Factor factor = FactorPlan.of(matrix.pattern()).factor(matrix);
@@ -97,7 +97,7 @@ class NullPivotTest {
     /**
      * Beam elements in a row, of unlike stiffness: free they shift and turn, held they are soft.
      */
-    @Property(tries = 20)
+    @Property(tries = 20, seed = "20261125")
     void tellsAFreeStripFromASoftOne(
             @ForAll @IntRange(min = 2, max = 200) int elements, @ForAll long start) {
         SymmetricMatrix matrix = strip(elements, new Random(start));
