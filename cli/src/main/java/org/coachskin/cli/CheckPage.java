@@ -16,7 +16,6 @@ import org.coachskin.design.Change;
 import org.coachskin.failure.Mode;
 import org.coachskin.laminate.Schedule;
 import org.coachskin.panel.LoadCase;
-import org.coachskin.panel.Support;
 import org.coachskin.prove.StripTest;
 
 /** The first screen: the verdict on a panel for the person who is going to build it. */
@@ -49,11 +48,11 @@ final class CheckPage {
      */
     String text(List<Change> changes, StripTest strip, boolean all, Map<Mode, Spread> spreads) {
         head();
-        answers();
+        new Answers(page, verdict, figures).write();
         changes(changes);
         movement();
         limits(all, spreads);
-        if (!wholeRim()) {
+        if (!job.panel().rimCarried()) {
             HeldBlock.write(page, verdict, figures);
         }
         weight();
@@ -83,120 +82,6 @@ final class CheckPage {
 
     private static String plies(int count) {
         return count == 1 ? "1 ply" : count + " plies";
-    }
-
-    private void answers() {
-        answer("STIFF ENOUGH?", verdict.stiff(), Mode.Question.STIFF);
-        answer("STRONG ENOUGH?", verdict.strong(), Mode.Question.STRONG);
-        answer("UNMARKED?", verdict.unmarked(), Mode.Question.UNMARKED);
-        page.blank();
-    }
-
-    private void answer(String question, Answer answer, Mode.Question kind) {
-        Optional<Margin> governing =
-                verdict.governing(kind).filter(m -> Double.isFinite(m.multiplier()));
-        String lead = "  " + question + " ".repeat(16 - question.length());
-        boolean dents = kind == Mode.Question.UNMARKED && job.panel().laminate().isBare();
-        if (governing.isEmpty() && !dents) {
-            page.wrap(lead + " ".repeat(8), Remarks.nothingAsked(kind));
-            return;
-        }
-        String said = answer + ".";
-        String reason =
-                governing
-                        .map(margin -> reason(margin, answer))
-                        .orElse("There is no foam that a load could dent.");
-        page.wrap(lead + said + " ".repeat(Math.max(1, 8 - said.length())), 26, reason);
-    }
-
-    private String reason(Margin margin, Answer answer) {
-        return switch (margin.mode()) {
-            case FELT_STIFFNESS -> feltStiffness(margin, answer);
-            case SAG -> sag(margin);
-            case SEAL_GAP ->
-                    "It lifts off its rubber seal by "
-                            + figures.movement(margin.applied())
-                            + " under "
-                            + Rows.called(margin.loadCase())
-                            + "; "
-                            + figures.movement(margin.allowable())
-                            + " is allowed.";
-            case LASTING_MARK -> mark(margin);
-            default ->
-                    "First to go: "
-                            + figures.words(Rows.words(margin))
-                            + ", "
-                            + fits(margin)
-                            + "; "
-                            + Figures.fixed(margin.factor(), 1)
-                            + " is wanted."
-                            + (answer == Answer.BARELY
-                                    ? " The error of the method could turn it."
-                                    : "");
-        };
-    }
-
-    private static String fits(Margin margin) {
-        return margin.multiplier() <= 0
-                ? "before any load"
-                : "at " + Figures.times(margin.multiplier()) + " times the load";
-    }
-
-    private String feltStiffness(Margin margin, Answer answer) {
-        Movement movement = movementUnder(margin.loadCase());
-        String words =
-                heldWords()
-                        + ", "
-                        + Rows.oneOf(margin.loadCase())
-                        + " ("
-                        + figures.force(movement.force())
-                        + ") goes in by "
-                        + figures.movement(movement.total())
-                        + ": "
-                        + figures.stiffness(margin.applied(), margin.allowable())
-                        + " "
-                        + figures.stiffnessName()
-                        + "; "
-                        + figures.stiffness(margin.allowable())
-                        + " is wanted.";
-        return answer == Answer.BARELY ? words + " Hand work could turn it." : words;
-    }
-
-    private String sag(Margin margin) {
-        return heldWords()
-                + ", it moves "
-                + figures.movement(margin.applied())
-                + " under "
-                + Rows.called(margin.loadCase())
-                + "; "
-                + figures.movement(margin.allowable())
-                + " is allowed.";
-    }
-
-    private String mark(Margin margin) {
-        Movement movement = movementUnder(margin.loadCase());
-        return CheckPage.sentence(Rows.oneOf(margin.loadCase()))
-                + " ("
-                + figures.force(movement.force())
-                + ") starts to mark it at "
-                + Figures.times(margin.multiplier())
-                + " times."
-                + (job.limits().marksAllowed() ? " Marks are allowed by the file." : "");
-    }
-
-    private Movement movementUnder(String load) {
-        return verdict.movements().stream()
-                .filter(m -> m.loadCase().equals(load))
-                .findFirst()
-                .orElseThrow();
-    }
-
-    private boolean wholeRim() {
-        return job.panel().support() instanceof Support.WholeRim;
-    }
-
-    private String heldWords() {
-        return wholeRim() ? "Its whole rim carried" : "As it is held";
     }
 
     private void changes(List<Change> changes) {
@@ -303,7 +188,7 @@ final class CheckPage {
     private Optional<Movement> felt() {
         return job.loads().stream()
                 .filter(load -> load.kind() == LoadCase.Kind.FELT)
-                .map(load -> movementUnder(load.name()))
+                .map(load -> verdict.movementUnder(load.name()))
                 .findFirst();
     }
 
@@ -387,7 +272,7 @@ final class CheckPage {
                 "Drums at "
                         + Figures.decimals(verdict.frequency(), 0)
                         + " Hz, "
-                        + (wholeRim() ? "its whole rim carried." : "held as above."));
+                        + (job.panel().rimCarried() ? "its whole rim carried." : "held as above."));
         page.blank();
     }
 

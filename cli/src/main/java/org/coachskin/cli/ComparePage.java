@@ -16,7 +16,6 @@ import org.coachskin.check.Verdict;
 import org.coachskin.design.Comparison;
 import org.coachskin.failure.Mode;
 import org.coachskin.panel.LoadCase;
-import org.coachskin.panel.Support;
 
 /** Variants side by side, and what the figures say in words. */
 final class ComparePage {
@@ -42,10 +41,7 @@ final class ComparePage {
         List<Comparison.Column> columns = comparison.columns();
         boolean whole =
                 comparison.columns().stream()
-                        .allMatch(
-                                column ->
-                                        column.verdict().job().panel().support()
-                                                instanceof Support.WholeRim);
+                        .allMatch(column -> column.verdict().job().panel().rimCarried());
         page.ends(CheckPage.sentence(title), whole ? "its whole rim carried" : "as it is held");
         for (int from = 1; from < columns.size(); from += MOST - 1) {
             List<Comparison.Column> block = new ArrayList<>();

@@ -11,7 +11,6 @@ import org.coachskin.design.Change;
 import org.coachskin.failure.Mode;
 import org.coachskin.panel.Load;
 import org.coachskin.panel.LoadCase;
-import org.coachskin.panel.Support;
 
 /** The sentences beside a verdict: what was assumed, what was not asked, what to beware of. */
 final class Remarks {
@@ -116,7 +115,7 @@ final class Remarks {
                                             + "  under loads."));
         }
         page.paragraph(
-                (job.panel().support() instanceof Support.WholeRim
+                (job.panel().rimCarried()
                                 ? "Not worked out here: hinges, latch and rubber seal (say how it is held). "
                                 : "")
                         + "Not worked out yet: snapping through of a crown, "

@@ -15,7 +15,6 @@ import org.coachskin.design.Change;
 import org.coachskin.design.Comparison;
 import org.coachskin.failure.Mode;
 import org.coachskin.laminate.PrimaryInput;
-import org.coachskin.panel.Support;
 import org.coachskin.prove.StripTest;
 import org.jspecify.annotations.Nullable;
 
@@ -72,11 +71,7 @@ final class VerdictJson {
         json.put("panel", job.panel().name());
         json.put("width", job.panel().width());
         json.put("length", job.panel().length());
-        json.put(
-                "support",
-                job.panel().support() instanceof Support.WholeRim
-                        ? "whole rim carried"
-                        : "fittings");
+        json.put("support", job.panel().rimCarried() ? "whole rim carried" : "fittings");
         json.put("method", verdict.method());
         json.put("holds", verdict.holds());
         json.put("stiffEnough", answer(verdict, verdict.stiff(), Mode.Question.STIFF));
@@ -97,7 +92,7 @@ final class VerdictJson {
         json.put("frequency", verdict.frequency());
         json.put("liftOffSpeed", verdict.liftOffSpeed());
         json.put("mass", verdict.mass());
-        json.put("massPerArea", job.panel().laminate().mass());
+        json.put("massPerArea", verdict.mass() / job.panel().area());
         json.put(
                 "order",
                 "layers from the inside to the outside; z outward from mid-height; x from left, y from front");

@@ -1,6 +1,7 @@
 package org.coachskin.cli;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -26,6 +27,9 @@ import org.coachskin.panel.LoadCase;
 
 /** What stands behind one row: formula, sources, numbers that went in, a second theory's answer. */
 final class WhyPage {
+
+    private static final Set<Mode> PLIES =
+            EnumSet.of(Mode.PLY_PULLED, Mode.PLY_CRUSHED, Mode.PLY_SHEARED);
 
     private static final List<PlyCriterion> CRITERIA =
             List.of(
@@ -106,10 +110,7 @@ final class WhyPage {
         table.row("reserve", Figures.reserve(margin.reserve()), "");
         table.row("error of the theory", Figures.percent(margin.methodError()), "");
         if (margin.meshError() > 0) {
-            table.row(
-                    "error of the elements",
-                    Figures.percent(margin.meshError()),
-                    "from coarser ones");
+            table.row("coarser elements differ by", Figures.percent(margin.meshError()), "");
         }
         return table;
     }
@@ -286,30 +287,14 @@ final class WhyPage {
     private void otherCriteria(Page page) {
         Page.Table table = new Page.Table("lr").row("weakest ply of all, by", "the load fits");
         Job job = verdict.job();
+        PanelCheck check = new PanelCheck();
         for (PlyCriterion criterion : CRITERIA) {
-            Limits l = job.limits();
-            Limits limits =
-                    new Limits(
-                            l.feltStiffness(),
-                            l.spanShare(),
-                            l.sealGap(),
-                            l.lastingDent(),
-                            l.marksAllowed(),
-                            l.factors(),
-                            criterion);
-            Job other = job.withLimits(limits);
-            new PanelCheck()
-                    .check(other).margins().stream()
-                            .filter(
-                                    m ->
-                                            m.mode()
-                                                    .words()
-                                                    .matches(
-                                                            "pulled apart|crushed|sheared in its plane"))
-                            .mapToDouble(Margin::multiplier)
-                            .min()
-                            .ifPresent(
-                                    m -> table.row(criterion.words(), Figures.times(m) + " times"));
+            Job other = job.withLimits(job.limits().withCriterion(criterion));
+            check.margins(other).stream()
+                    .filter(m -> PLIES.contains(m.mode()))
+                    .mapToDouble(Margin::multiplier)
+                    .min()
+                    .ifPresent(m -> table.row(criterion.words(), Figures.times(m) + " times"));
         }
         page.table(table);
     }

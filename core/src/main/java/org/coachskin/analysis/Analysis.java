@@ -49,23 +49,6 @@ public interface Analysis {
         return out;
     }
 
-    /**
-     * Returns the deflection at a place under loads, of panels that differ from {@code panel} a
-     * little in their stacks [m]. A solver may answer to first order in the difference.
-     */
-    default List<Double> nearby(
-            Panel panel, List<Load> loads, double x, double y, List<Panel> others) {
-        return others.stream().map(other -> statics(other, loads).deflection(x, y)).toList();
-    }
-
-    /**
-     * Returns how much of the deflection at a place is owed to rubber seals giving way [m]: what
-     * would vanish with stiff ones.
-     */
-    default double owedToSeals(Panel panel, List<Load> loads, double x, double y) {
-        return 0;
-    }
-
     /** Returns the mass of the panel, zones and openings counted [kg]. */
     default double mass(Panel panel) {
         return panel.laminate().mass() * panel.area();

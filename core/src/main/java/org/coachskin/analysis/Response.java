@@ -2,6 +2,7 @@ package org.coachskin.analysis;
 
 import java.util.List;
 import org.coachskin.laminate.SectionState;
+import org.coachskin.panel.Panel;
 
 /** What a panel does under load. Places are x from the left edge and y from the front edge [m]. */
 public interface Response {
@@ -22,6 +23,15 @@ public interface Response {
 
     /** Returns the resultants per width. */
     SectionForces forces(double x, double y);
+
+    /** Returns what the deflection at a place is owed to. */
+    Owed owed(double x, double y);
+
+    /**
+     * Returns the deflection at a place, under the same loads, of panels that differ from this one
+     * a little in their stacks [m]. A solver may answer to first order in the difference.
+     */
+    List<Double> nearby(List<Panel> others, double x, double y);
 
     /**
      * Returns places that together show the whole field, every feature of the panel included; empty

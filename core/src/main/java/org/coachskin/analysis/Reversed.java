@@ -1,6 +1,8 @@
 package org.coachskin.analysis;
 
+import java.util.List;
 import org.coachskin.laminate.SectionState;
+import org.coachskin.panel.Panel;
 
 /** A response turned round. */
 record Reversed(Response of) implements Response {
@@ -18,6 +20,21 @@ record Reversed(Response of) implements Response {
     @Override
     public SectionState state(double x, double y) {
         return SectionState.ZERO.plus(of.state(x, y), -1);
+    }
+
+    @Override
+    public Owed owed(double x, double y) {
+        return of.owed(x, y).reversed();
+    }
+
+    @Override
+    public List<Double> nearby(List<Panel> others, double x, double y) {
+        return of.nearby(others, x, y).stream().map(w -> -w).toList();
+    }
+
+    @Override
+    public List<Spot> spots() {
+        return of.spots();
     }
 
     @Override

@@ -1,20 +1,14 @@
 package org.coachskin.check;
 
 import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import org.coachskin.analysis.CaseResponse;
 import org.coachskin.analysis.Response;
 import org.coachskin.failure.CoreShear;
 import org.coachskin.failure.CoreTension;
 import org.coachskin.failure.Face;
-import org.coachskin.failure.FaceWrinkling;
 import org.coachskin.failure.Factor;
 import org.coachskin.failure.Factors;
-import org.coachskin.failure.FirstCrush;
-import org.coachskin.failure.LastingDent;
 import org.coachskin.failure.Mode;
 import org.coachskin.failure.PlyCriterion;
 import org.coachskin.failure.PlyFailure;
@@ -36,8 +30,6 @@ import org.coachskin.panel.LoadCase;
 /** Every mode that breaks, crushes or marks, under one load case; the worst place of each. */
 final class CaseCheck {
 
-    private static final int MOST_PUSHED = 60;
-
     private final Job job;
     private final Stacks stacks;
     private final LoadCase load;
@@ -45,7 +37,7 @@ final class CaseCheck {
     private final Surroundings around;
     private final List<LocalEffect> local = new ArrayList<>();
     private final List<Load.Press> presses = new ArrayList<>();
-    private final List<Pushed> pushed = new ArrayList<>();
+    private final Wrinkles wrinkles;
     private final Worst worst;
     private final MethodError patchError;
 
@@ -70,6 +62,7 @@ final class CaseCheck {
         }
         stack = stacks.at(job.panel().width() / 2, job.panel().length() / 2);
         patchError = MethodError.beside(job.panel(), presses);
+        wrinkles = new Wrinkles(wanted(Factors.On.WRINKLING));
         Factors factors = job.limits().factors();
         worst = new Worst(load, load.stays() ? List.of(factors.on(Factors.On.STAYS)) : List.of());
     }
@@ -132,10 +125,10 @@ final class CaseCheck {
         for (Load.Press press : presses) {
             enter(stacks.at(press.x(), press.y()));
             if (!stack.laminate.isBare()) {
-                judgePatch(press);
+                UnderPatch.judge(job, load, press, stack, worst);
             }
         }
-        judgeWrinkling();
+        wrinkles.judge(worst);
         Hardware.judge(job, stacks, answer, worst);
         return worst.margins();
     }
@@ -291,30 +284,14 @@ final class CaseCheck {
         Triple innerStill = stack.skinForce(Face.INSIDE, still);
         stack.outside.ifPresent(
                 skin -> {
-                    pushed.add(
-                            new Pushed(
-                                    at,
-                                    Face.OUTSIDE,
-                                    skin,
-                                    sign,
-                                    outer,
-                                    inner,
-                                    outerStill,
-                                    innerStill));
+                    var forces = new Wrinkles.Forces(outer, inner, outerStill, innerStill);
+                    wrinkles.add(skin, "outside skin, ", at, sign, forces);
                     judgeBond(at, Face.OUTSIDE, outer, outerStill, sign);
                 });
         stack.inside.ifPresent(
                 skin -> {
-                    pushed.add(
-                            new Pushed(
-                                    at,
-                                    Face.INSIDE,
-                                    skin,
-                                    sign,
-                                    inner,
-                                    outer,
-                                    innerStill,
-                                    outerStill));
+                    var forces = new Wrinkles.Forces(inner, outer, innerStill, outerStill);
+                    wrinkles.add(skin, "inside skin, ", at, sign, forces);
                     judgeBond(at, Face.INSIDE, inner, innerStill, sign);
                 });
         double crimping =
@@ -329,58 +306,6 @@ final class CaseCheck {
                 crimping,
                 wanted(Factors.On.WRINKLING),
                 MethodError.WRINKLING);
-    }
-
-    /** A skin and its forces at one place. */
-    private record Pushed(
-            Stations.Station at,
-            Face face,
-            FaceWrinkling skin,
-            int sign,
-            Triple force,
-            Triple otherForce,
-            Triple still,
-            Triple otherStill) {
-        /** Largest compression per width under the load and what stands [N/m]. */
-        double compression() {
-            Triple n = force.plus(still, 1);
-            double half = (n.x() + n.y()) / 2;
-            return Math.hypot((n.x() - n.y()) / 2, n.xy()) - half;
-        }
-    }
-
-    /**
-     * Judges wrinkling where a skin is pushed most. The search for the worst wave is dear, so of
-     * many places only the {@value #MOST_PUSHED} with the largest compression are worked out, skin
-     * by skin and stack by stack.
-     */
-    private void judgeWrinkling() {
-        Map<FaceWrinkling, List<Pushed>> bySkin = new LinkedHashMap<>();
-        pushed.forEach(p -> bySkin.computeIfAbsent(p.skin(), k -> new ArrayList<>()).add(p));
-        bySkin.forEach(
-                (skin, places) -> {
-                    double critical = skin.critical(0, -1);
-                    List<Pushed> most = new ArrayList<>(places);
-                    if (most.size() > MOST_PUSHED) {
-                        most.sort(Comparator.comparingDouble(Pushed::compression).reversed());
-                        most = most.subList(0, MOST_PUSHED);
-                    }
-                    for (Pushed p : most) {
-                        double multiplier =
-                                skin.reserve(p.force(), p.otherForce(), p.still(), p.otherStill());
-                        String words =
-                                p.face() == Face.OUTSIDE ? "outside skin, " : "inside skin, ";
-                        worst.keep(
-                                Mode.WRINKLING,
-                                p.sign(),
-                                new Place(words + p.at().words(), p.at().x(), p.at().y(), 0),
-                                critical / multiplier,
-                                critical,
-                                multiplier,
-                                wanted(Factors.On.WRINKLING),
-                                MethodError.WRINKLING);
-                    }
-                });
     }
 
     private void judgeBond(
@@ -411,65 +336,5 @@ final class CaseCheck {
 
     private List<Factor> wanted(Factors.On on) {
         return List.of(job.limits().factors().on(on));
-    }
-
-    private void judgePatch(Load.Press press) {
-        if (press.force() <= 0) {
-            return;
-        }
-        Place place =
-                new Place(
-                        "under the " + load.name(), press.x(), press.y(), stack.layered.foamTop());
-        LastingDent.of(stack.laminate, press.patch())
-                .ifPresent(
-                        dent -> {
-                            double mark = dent.force(job.limits().lastingDent());
-                            worst.keep(
-                                    Mode.LASTING_MARK,
-                                    1,
-                                    place,
-                                    press.force(),
-                                    mark,
-                                    mark / press.force(),
-                                    List.of(),
-                                    MethodError.DENT);
-                            double crushed = dent.force(Limits.CRUSHED);
-                            worst.keep(
-                                    Mode.CRUSHING,
-                                    1,
-                                    place,
-                                    press.force(),
-                                    crushed,
-                                    crushed / press.force(),
-                                    wanted(Factors.On.CRUSHING),
-                                    MethodError.DENT);
-                        });
-        if (!worst.has(Mode.CRUSHING)) {
-            // Bare foam on the outside: nothing spreads the load, so the first crush is the last.
-            FirstCrush.of(stack.laminate, press.patch())
-                    .ifPresent(
-                            first -> {
-                                Strength crush = first.strength();
-                                double multiplier = first.force() / press.force();
-                                worst.keep(
-                                        Mode.LASTING_MARK,
-                                        1,
-                                        place,
-                                        press.force(),
-                                        first.force(),
-                                        multiplier,
-                                        List.of(),
-                                        MethodError.DENT);
-                                worst.keep(
-                                        Mode.CRUSHING,
-                                        1,
-                                        place,
-                                        first.pressure(press.force()),
-                                        crush.value(),
-                                        multiplier,
-                                        wanted(Factors.On.CRUSHING),
-                                        MethodError.DENT);
-                            });
-        }
     }
 }

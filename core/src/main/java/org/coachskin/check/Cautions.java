@@ -3,7 +3,6 @@ package org.coachskin.check;
 import java.util.ArrayList;
 import java.util.List;
 import org.coachskin.laminate.Compatibility;
-import org.coachskin.panel.Support;
 
 /** What has to be said beside an answer. */
 final class Cautions {
@@ -12,7 +11,7 @@ final class Cautions {
 
     static List<String> of(Job job, List<Movement> movements) {
         List<String> cautions = new ArrayList<>();
-        if (job.panel().support() instanceof Support.WholeRim) {
+        if (job.panel().rimCarried()) {
             cautions.add(
                     "Counted as carried along its whole rim. On hinges, a latch and a rubber seal it will be clearly "
                             + "softer, 1.4 to 1.6 times or more; do not build to this answer alone.");

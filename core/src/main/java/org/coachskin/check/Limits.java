@@ -42,4 +42,10 @@ public record Limits(
                     false,
                     Factors.STANDARD,
                     new PlyCriterion.MaxStress());
+
+    /** Returns these limits with another ply criterion. */
+    public Limits withCriterion(PlyCriterion other) {
+        return new Limits(
+                feltStiffness, spanShare, sealGap, lastingDent, marksAllowed, factors, other);
+    }
 }

@@ -1,25 +1,16 @@
 package org.coachskin.check;
 
 import java.util.ArrayList;
-import java.util.Arrays;
-import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.coachskin.analysis.Analysis;
 import org.coachskin.analysis.CaseResponse;
-import org.coachskin.analysis.Held;
-import org.coachskin.analysis.Response;
 import org.coachskin.failure.Mode;
-import org.coachskin.laminate.PrimaryInput;
 import org.coachskin.panel.EverydayLoads;
-import org.coachskin.panel.Load;
 import org.coachskin.panel.LoadCase;
-import org.coachskin.panel.Panel;
-import org.coachskin.panel.Support;
-import org.coachskin.series.SeriesAnalysis;
-import org.coachskin.shell.ShellAnalysis;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Judges a panel.
@@ -35,16 +26,7 @@ import org.coachskin.shell.ShellAnalysis;
  */
 public final class PanelCheck {
 
-    private static final Analysis FIRST_ORDER = new ShellAnalysis(ShellAnalysis.ORDER - 1, true);
-
-    private final SeriesAnalysis series = new SeriesAnalysis();
-    private final ShellAnalysis shell;
-
-    /** Tells how far the elements are off. */
-    private final ShellAnalysis coarse = new ShellAnalysis(ShellAnalysis.ORDER - 1, false);
-
-    /** Whether elements that are one order coarser will do, without a look at their error. */
-    private final boolean brief;
+    private final Solvers solvers;
 
     /** Creates the check. */
     public PanelCheck() {
@@ -52,14 +34,13 @@ public final class PanelCheck {
     }
 
     private PanelCheck(boolean brief) {
-        this.brief = brief;
-        shell = brief ? coarse : new ShellAnalysis();
+        solvers = new Solvers(brief);
     }
 
     /**
      * Returns a check for many panels that are much alike: elements one order coarser and no look
-     * at their error, which is a few thousandths; the movement by first-order theory and the
-     * frequency of a panel on fittings are left out (NaN).
+     * at how far that is off, as a rule a few thousandths; the movement by first-order theory and
+     * the frequency of a panel on fittings are left out (NaN).
      */
     public static PanelCheck brief() {
         return new PanelCheck(true);
@@ -78,40 +59,47 @@ public final class PanelCheck {
     /** A job that is being judged; not to be used by two threads at once. */
     public final class Begun {
         private final Job job;
-        private final List<CaseCheck> cases;
+        private @Nullable List<CaseCheck> cases;
 
         private Begun(Job job) {
             this.job = job;
-            cases = cases(job);
+        }
+
+        private List<CaseCheck> cases() {
+            List<CaseCheck> known = cases;
+            if (known == null) {
+                known = PanelCheck.this.cases(job);
+                cases = known;
+            }
+            return known;
         }
 
         /**
-         * Returns whether the job meets its felt stiffness and sag as drawn, at a small part of the
+         * Returns whether the job meets every limit on movement as drawn, at a small part of the
          * cost of a verdict; if not, the verdict does not hold.
          */
         public boolean isStiffEnough() {
-            return cases.stream()
-                    .flatMap(check -> stiffness(job, check).stream())
+            return cases().stream()
+                    .flatMap(check -> Moving.margins(job, check).stream())
                     .allMatch(Margin::holds);
         }
 
         /** Returns the verdict. */
         public Verdict verdict() {
-            return PanelCheck.this.verdict(job, cases);
+            return PanelCheck.this.verdict(job, cases());
         }
     }
 
     private Verdict verdict(Job job, List<CaseCheck> cases) {
         List<Margin> margins = withMeshError(job, worstOfEachMode(job, cases));
-        List<Movement> movements = movements(job, cases);
+        List<Movement> movements = Moving.movements(job, cases, solvers.firstOrder(job.panel()));
         Optional<Spread> felt = Optional.empty();
         for (int i = 0; i < movements.size() && felt.isEmpty(); i++) {
-            LoadCase load = cases.get(i).load();
-            if (load.kind() == LoadCase.Kind.FELT) {
-                felt = Optional.of(spread(job, cases.get(i), movements.get(i)));
+            if (cases.get(i).load().kind() == LoadCase.Kind.FELT) {
+                felt = Optional.of(Moving.spread(job, cases.get(i), movements.get(i)));
             }
         }
-        double mass = solver(job.panel()).mass(job.panel());
+        double mass = solvers.of(job.panel()).mass(job.panel());
         return new Verdict(
                 job,
                 stiff(margins, felt, job.limits()),
@@ -120,7 +108,7 @@ public final class PanelCheck {
                 margins,
                 movements,
                 felt,
-                frequency(job.panel()),
+                solvers.frequency(job.panel()),
                 EverydayLoads.liftOffSpeed(mass / job.panel().area()),
                 mass,
                 cases.stream().map(check -> check.answer().atRest()).toList(),
@@ -130,25 +118,12 @@ public final class PanelCheck {
     }
 
     /** Returns the worst margin of each mode, without what else a verdict holds. */
-    List<Margin> margins(Job job) {
+    public List<Margin> margins(Job job) {
         return worstOfEachMode(job, cases(job));
     }
 
-    private double frequency(Panel panel) {
-        if (solver(panel) == series) {
-            return series.frequency(panel);
-        }
-        return brief ? Double.NaN : coarse.frequency(panel);
-    }
-
-    /** The series where it applies, where it is exact; else the shell. */
-    private Analysis solver(Panel panel) {
-        boolean whole = panel.isPlain() && panel.support() instanceof Support.WholeRim;
-        return whole && series.answers(panel) ? series : shell;
-    }
-
     private List<CaseCheck> cases(Job job) {
-        return cases(job, solver(job.panel()));
+        return cases(job, solvers.of(job.panel()));
     }
 
     private static List<CaseCheck> cases(Job job, Analysis solver) {
@@ -162,15 +137,16 @@ public final class PanelCheck {
     }
 
     /**
-     * Gives every margin the error of the elements: the difference from elements one order lower,
-     * which are the coarser by far.
+     * Notes beside every margin by how much its reserve differs from that of elements one order
+     * lower. That is the error of the coarser ones; of the finer ones it is a measure and no bound.
      */
     private List<Margin> withMeshError(Job job, List<Margin> margins) {
-        if (brief || solver(job.panel()) == series) {
+        Optional<Analysis> coarser = solvers.coarser(job.panel());
+        if (coarser.isEmpty()) {
             return margins;
         }
         Map<Mode, Double> rough = new EnumMap<>(Mode.class);
-        for (Margin margin : worstOfEachMode(job, cases(job, coarse))) {
+        for (Margin margin : worstOfEachMode(job, cases(job, coarser.get()))) {
             rough.put(margin.mode(), margin.reserve());
         }
         return margins.stream()
@@ -179,8 +155,7 @@ public final class PanelCheck {
                             double fine = margin.reserve();
                             double other = rough.getOrDefault(margin.mode(), fine);
                             boolean known = Double.isFinite(fine) && fine > 0 && other > 0;
-                            return margin.withMeshError(
-                                    known ? Math.abs(1 - fine / Math.max(other, 1e-9)) : 0);
+                            return margin.withMeshError(known ? Math.abs(1 - fine / other) : 0);
                         })
                 .toList();
     }
@@ -189,8 +164,7 @@ public final class PanelCheck {
         Map<Mode, Margin> worst = new EnumMap<>(Mode.class);
         for (CaseCheck check : cases) {
             List<Margin> margins = new ArrayList<>(check.margins());
-            stiffness(job, check).ifPresent(margins::add);
-            gap(job, check).ifPresent(margins::add);
+            margins.addAll(Moving.margins(job, check));
             for (Margin margin : margins) {
                 worst.merge(margin.mode(), margin, (a, b) -> Worst.isWorse(b, a) ? b : a);
             }
@@ -217,162 +191,5 @@ public final class PanelCheck {
             }
         }
         return answer;
-    }
-
-    private static Optional<Margin> stiffness(Job job, CaseCheck check) {
-        LoadCase load = check.load();
-        Place at = at(job, check);
-        double total = check.response().deflection(at.x(), at.y()) + check.sinking();
-        if (load.kind() == LoadCase.Kind.FELT) {
-            double k = check.force() / total;
-            double wanted = job.limits().feltStiffness();
-            return Optional.of(
-                    new Margin(
-                            Mode.FELT_STIFFNESS,
-                            load.name(),
-                            false,
-                            at,
-                            k,
-                            wanted,
-                            k / wanted,
-                            List.of(),
-                            check.deflectionError(),
-                            0,
-                            ""));
-        }
-        if (load.kind() == LoadCase.Kind.SPREAD) {
-            double allowed =
-                    job.limits().spanShare() * Math.min(job.panel().width(), job.panel().length());
-            double sag = Math.abs(total);
-            return Optional.of(
-                    new Margin(
-                            Mode.SAG,
-                            load.name(),
-                            false,
-                            at,
-                            sag,
-                            allowed,
-                            allowed / sag,
-                            List.of(),
-                            check.deflectionError(),
-                            0,
-                            ""));
-        }
-        return Optional.empty();
-    }
-
-    private static Optional<Margin> gap(Job job, CaseCheck check) {
-        return check.answer().held().seals().stream()
-                .min(Comparator.comparingDouble(Held.SealPlace::squeeze))
-                .filter(place -> place.squeeze() < 0)
-                .map(
-                        place -> {
-                            double gap = Math.max(0, -place.squeeze());
-                            double allowed = job.limits().sealGap();
-                            String words = Surroundings.tape(place.x(), place.y());
-                            return new Margin(
-                                    Mode.SEAL_GAP,
-                                    check.load().name(),
-                                    false,
-                                    new Place(words, place.x(), place.y(), 0),
-                                    gap,
-                                    allowed,
-                                    allowed / gap,
-                                    List.of(),
-                                    MethodError.AWAY.deflection(),
-                                    0,
-                                    "");
-                        });
-    }
-
-    /** Where a load moves the panel: under it, or where a load that is spread moves it most. */
-    private static Place at(Job job, CaseCheck check) {
-        LoadCase load = check.load();
-        for (Load part : load.loads()) {
-            if (part instanceof Load.Press press) {
-                return new Place("under the " + load.name(), press.x(), press.y(), 0);
-            }
-        }
-        List<Response.Spot> spots = check.response().spots();
-        return spots.stream()
-                .max(
-                        Comparator.comparingDouble(
-                                spot -> Math.abs(check.response().deflection(spot.x(), spot.y()))))
-                .map(
-                        spot ->
-                                new Place(
-                                        Surroundings.tape(spot.x(), spot.y()),
-                                        spot.x(),
-                                        spot.y(),
-                                        0))
-                .orElse(
-                        new Place(
-                                "in the middle",
-                                job.panel().width() / 2,
-                                job.panel().length() / 2,
-                                0));
-    }
-
-    private List<Movement> movements(Job job, List<CaseCheck> cases) {
-        Analysis solver = solver(job.panel());
-        List<List<Load>> loads = job.loads().stream().map(LoadCase::loads).toList();
-        List<CaseResponse> firstOrder =
-                solver == series
-                        ? SeriesAnalysis.firstOrder().loadCases(job.panel(), job.loads())
-                        : brief ? List.of() : FIRST_ORDER.loadCases(job.panel(), job.loads());
-        Panel other = Varied.panel(job.panel(), stack -> Varied.foamShear(stack, 1.05));
-        List<Movement> movements = new ArrayList<>();
-        for (int i = 0; i < cases.size(); i++) {
-            CaseCheck check = cases.get(i);
-            LoadCase load = check.load();
-            Place at = at(job, check);
-            double layered = check.response().deflection(at.x(), at.y());
-            double dent = check.sinking();
-            // What would vanish with foam that does not shear: from the change when it shears a
-            // twentieth less.
-            double stiffer =
-                    solver.nearby(job.panel(), loads.get(i), at.x(), at.y(), List.of(other)).get(0);
-            double sliding = (layered - stiffer) * (solver == series ? 1.05 / 0.05 : 1 / 0.05);
-            double seal = solver.owedToSeals(job.panel(), loads.get(i), at.x(), at.y());
-            movements.add(
-                    new Movement(
-                            load.name(),
-                            check.force(),
-                            layered + dent,
-                            layered - sliding - seal,
-                            sliding,
-                            seal,
-                            dent,
-                            firstOrder.isEmpty()
-                                    ? Double.NaN
-                                    : firstOrder.get(i).loaded().deflection(at.x(), at.y())));
-        }
-        return movements;
-    }
-
-    /**
-     * Scatter of the felt stiffness; the dent's own scatter is left out, it is a small part of the
-     * movement.
-     */
-    private Spread spread(Job job, CaseCheck check, Movement movement) {
-        List<PrimaryInput> inputs =
-                Arrays.stream(PrimaryInput.values())
-                        .filter(input -> input != PrimaryInput.STRENGTHS)
-                        .toList();
-        List<Panel> moved =
-                inputs.stream()
-                        .map(input -> job.withSchedule(job.schedule().moved(input, 1)).panel())
-                        .toList();
-        Place at = at(job, check);
-        List<Double> layered =
-                solver(job.panel())
-                        .nearby(job.panel(), check.load().loads(), at.x(), at.y(), moved);
-        Map<PrimaryInput, Double> changes = new EnumMap<>(PrimaryInput.class);
-        double nominal = movement.stiffness();
-        for (int i = 0; i < layered.size(); i++) {
-            double there = movement.force() / (layered.get(i) + movement.dent());
-            changes.put(inputs.get(i), there - nominal);
-        }
-        return Spread.of(nominal, changes);
     }
 }

@@ -5,7 +5,6 @@ import org.coachskin.laminate.Patch;
 import org.coachskin.local.LocalEffect;
 import org.coachskin.panel.Load;
 import org.coachskin.panel.Panel;
-import org.coachskin.panel.Support;
 
 /** A patch as the solvers take it: a disc is the square of equal area; where it stands. */
 final class Patches {
@@ -25,7 +24,7 @@ final class Patches {
      * round is taken as far away.
      */
     static LocalEffect local(Panel panel, Load.Press press) {
-        boolean whole = panel.isPlain() && panel.support() instanceof Support.WholeRim;
+        boolean whole = panel.isPlain() && panel.rimCarried();
         double far = Double.POSITIVE_INFINITY;
         LocalEffect.Site site =
                 new LocalEffect.Site(

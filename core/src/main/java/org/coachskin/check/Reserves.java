@@ -1,9 +1,13 @@
 package org.coachskin.check;
 
+import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import org.coachskin.failure.Mode;
+import org.coachskin.laminate.Laminate;
+import org.coachskin.laminate.Layer;
+import org.coachskin.laminate.Ply;
 import org.coachskin.laminate.PrimaryInput;
 
 /**
@@ -52,7 +56,24 @@ public final class Reserves {
         if (input != PrimaryInput.STRENGTHS) {
             return job.withSchedule(job.schedule().moved(input, 1));
         }
-        return job.withPanel(Varied.panel(job.panel(), l -> Varied.strengths(l, 1 + STRENGTH)));
+        return job.withPanel(job.panel().withStacks(Reserves::stronger));
+    }
+
+    /** Returns the stack with every strength of plies and foam higher. */
+    private static Laminate stronger(Laminate laminate) {
+        List<Layer> layers = new ArrayList<>();
+        for (Layer layer : laminate.layers()) {
+            if (layer instanceof Layer.Laid laid) {
+                Ply ply = laid.ply();
+                layers.add(
+                        new Layer.Laid(
+                                ply.withStrength(ply.strength().times(1 + STRENGTH)),
+                                laid.angle()));
+            } else {
+                layers.add(layer);
+            }
+        }
+        return new Laminate(layers).withFoam(foam -> foam.withStrengthsTimes(1 + STRENGTH));
     }
 
     private static double reserve(List<Margin> margins, Mode mode) {

@@ -50,6 +50,14 @@ public record Verdict(
         cautions = List.copyOf(cautions);
     }
 
+    /** Returns where the movement under a load case comes from. */
+    public Movement movementUnder(String loadCase) {
+        return movements.stream()
+                .filter(movement -> movement.loadCase().equals(loadCase))
+                .findFirst()
+                .orElseThrow(() -> new IllegalArgumentException("no load is called " + loadCase));
+    }
+
     /** Returns the margin that decides. */
     public Margin governing() {
         return margins.get(0);

@@ -34,10 +34,6 @@ final class Worst {
         return margin.reserve() < before.reserve() * (1 - SAME);
     }
 
-    boolean has(Mode mode) {
-        return worst.containsKey(mode);
-    }
-
     List<Margin> margins() {
         return List.copyOf(worst.values());
     }

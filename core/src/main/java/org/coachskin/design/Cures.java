@@ -40,7 +40,7 @@ public final class Cures {
     }
 
     /** A change that has not been judged. */
-    private record Candidate(String words, PanelCheck.Begun panel, double addedMass) {}
+    private record Candidate(String words, PanelCheck.Begun panel, double perArea) {}
 
     /**
      * Returns the changes that could cure {@code verdict}'s panel: those that hold first, by added
@@ -59,13 +59,13 @@ public final class Cures {
         // A full verdict is dear: the lightest first, until enough of them hold.
         for (int next = 0; next < could.size() && hold.size() < MOST; ) {
             int end = Math.min(could.size(), next + MOST - hold.size());
-            for (Change change : judged(could.subList(next, end))) {
+            for (Change change : judged(could.subList(next, end), verdict.mass())) {
                 (change.verdict().holds() ? hold : fail).add(change);
             }
             next = end;
         }
         int room = MOST - hold.size();
-        fail.addAll(judged(rest.subList(0, Math.min(room, rest.size()))));
+        fail.addAll(judged(rest.subList(0, Math.min(room, rest.size())), verdict.mass()));
         fail.sort(Comparator.comparingDouble(Change::addedMass));
         hold.addAll(fail.subList(0, Math.min(room, fail.size())));
         return List.copyOf(hold);
@@ -80,7 +80,7 @@ public final class Cures {
                 byMass(verdict, lighter(verdict.job().schedule())).parallelStream()
                         .filter(candidate -> candidate.panel().isStiffEnough())
                         .toList();
-        return judged(could).stream()
+        return judged(could, verdict.mass()).stream()
                 .filter(change -> change.verdict().holds())
                 .limit(MOST)
                 .toList();
@@ -88,27 +88,25 @@ public final class Cures {
 
     private List<Candidate> byMass(Verdict verdict, Map<String, Schedule> schedules) {
         Job job = verdict.job();
-        double before = job.panel().laminate().mass();
         List<Candidate> candidates = new ArrayList<>();
         schedules.forEach(
                 (words, schedule) -> {
                     Job changed = job.withSchedule(schedule);
-                    double mass = (changed.panel().laminate().mass() - before) * job.panel().area();
-                    candidates.add(new Candidate(words, check.begin(changed), mass));
+                    double perArea = changed.panel().laminate().mass();
+                    candidates.add(new Candidate(words, check.begin(changed), perArea));
                 });
-        candidates.sort(Comparator.comparingDouble(Candidate::addedMass));
+        candidates.sort(Comparator.comparingDouble(Candidate::perArea));
         return candidates;
     }
 
-    private List<Change> judged(List<Candidate> candidates) {
+    private static List<Change> judged(List<Candidate> candidates, double before) {
         // Each change stands by itself, so the order of work matters to none of them.
         return candidates.parallelStream()
                 .map(
-                        candidate ->
-                                new Change(
-                                        candidate.words(),
-                                        candidate.panel().verdict(),
-                                        candidate.addedMass()))
+                        candidate -> {
+                            Verdict changed = candidate.panel().verdict();
+                            return new Change(candidate.words(), changed, changed.mass() - before);
+                        })
                 .toList();
     }
 

@@ -1,6 +1,8 @@
 package org.coachskin.laminate;
 
 import java.util.List;
+import java.util.function.UnaryOperator;
+import org.coachskin.material.Foam;
 
 /**
  * A stack of layers, listed from the inside surface to the outside surface.
@@ -20,6 +22,24 @@ public record Laminate(List<Layer> layers) {
     /** Returns a laminate of these layers, inside to outside. */
     public static Laminate of(Layer... layers) {
         return new Laminate(List.of(layers));
+    }
+
+    /** Returns this laminate with every foam changed. */
+    public Laminate withFoam(UnaryOperator<Foam> change) {
+        return new Laminate(
+                layers.stream()
+                        .map(
+                                layer ->
+                                        layer instanceof Layer.Core core
+                                                ? new Layer.Core(
+                                                        change.apply(core.foam()), core.thickness())
+                                                : layer)
+                        .toList());
+    }
+
+    /** Returns this laminate with the shear modulus of every foam times {@code factor}. */
+    public Laminate withFoamShearTimes(double factor) {
+        return withFoam(foam -> foam.withShearModulus(factor * foam.g()));
     }
 
     /** Returns the total thickness [m]. */

@@ -86,6 +86,44 @@ public record Foam(
                 source);
     }
 
+    /** Returns this foam with another shear modulus [Pa]. */
+    public Foam withShearModulus(double other) {
+        return new Foam(
+                name,
+                kind,
+                density,
+                eInPlane,
+                eThrough,
+                other,
+                nu,
+                shear,
+                crush,
+                tension,
+                expansion,
+                densitySpread,
+                modulusSpread,
+                source);
+    }
+
+    /** Returns this foam with all strengths times {@code factor}. */
+    public Foam withStrengthsTimes(double factor) {
+        return new Foam(
+                name,
+                kind,
+                density,
+                eInPlane,
+                eThrough,
+                g,
+                nu,
+                shear.times(factor),
+                crush.times(factor),
+                tension.times(factor),
+                expansion,
+                densitySpread,
+                modulusSpread,
+                source);
+    }
+
     /** What a foam is made of. */
     public enum Kind {
         /** Rigid polyurethane. */

@@ -2,6 +2,7 @@ package org.coachskin.panel;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import org.coachskin.Require;
 import org.coachskin.laminate.Laminate;
 
@@ -77,6 +78,21 @@ public record Panel(
         return new Panel(name, width, length, crown, other, support, outline, openings, zones);
     }
 
+    /** Returns this panel with every one of its stacks changed. */
+    public Panel withStacks(UnaryOperator<Laminate> change) {
+        return withLaminate(change.apply(laminate))
+                .withZones(
+                        zones.stream()
+                                .map(
+                                        zone ->
+                                                new Zone(
+                                                        zone.name(),
+                                                        zone.region(),
+                                                        change.apply(zone.laminate()),
+                                                        zone.depth()))
+                                .toList());
+    }
+
     /** Returns this panel with another crown. */
     public Panel withCrown(Crown other) {
         return new Panel(name, width, length, other, laminate, support, outline, openings, zones);
@@ -140,6 +156,11 @@ public record Panel(
 
     private double centreY() {
         return outline instanceof Shape.Polygon ? 0 : length / 2;
+    }
+
+    /** Returns whether its whole rim is carried. */
+    public boolean rimCarried() {
+        return support instanceof Support.WholeRim;
     }
 
     /** Returns whether it is a rectangle of one stack with sharp corners and no opening. */

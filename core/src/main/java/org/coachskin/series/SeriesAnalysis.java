@@ -53,9 +53,11 @@ public final class SeriesAnalysis implements Analysis {
     @Override
     public List<Response> cases(Panel panel, List<List<Load>> cases) {
         refuseCoupled(panel.laminate());
+        List<SeriesSum> sums = SeriesSum.ofCases(theory, panel, cases);
+        Stiffer stiffer = new Stiffer(theory, panel, cases);
         List<Response> responses = new ArrayList<>();
-        for (SeriesSum sum : SeriesSum.ofCases(theory, panel, cases)) {
-            responses.add(new SeriesResponse(sum));
+        for (int i = 0; i < sums.size(); i++) {
+            responses.add(new SeriesResponse(sums.get(i), cases.get(i), stiffer.of(i)));
         }
         return responses;
     }

@@ -1,5 +1,8 @@
 package org.coachskin.series;
 
+import java.util.List;
+import java.util.function.Supplier;
+import org.coachskin.analysis.Owed;
 import org.coachskin.analysis.Response;
 import org.coachskin.analysis.SectionForces;
 import org.coachskin.laminate.LayeredStiffness;
@@ -7,18 +10,26 @@ import org.coachskin.laminate.SectionState;
 import org.coachskin.laminate.Stiffness;
 import org.coachskin.laminate.Sym2;
 import org.coachskin.laminate.Triple;
+import org.coachskin.panel.Load;
 import org.coachskin.panel.Panel;
 
 /** What a panel does, summed where it is asked. */
 final class SeriesResponse implements Response {
 
     private final SeriesSum sum;
+    private final List<Load> loads;
+
+    /** The same loads on a panel whose foam shears less by {@link Stiffer#LESS}. */
+    private final Supplier<SeriesSum> stiffer;
+
     private final Panel panel;
     private final int inPlane;
     private final int first;
 
-    SeriesResponse(SeriesSum sum) {
+    SeriesResponse(SeriesSum sum, List<Load> loads, Supplier<SeriesSum> stiffer) {
         this.sum = sum;
+        this.loads = loads;
+        this.stiffer = stiffer;
         panel = sum.panel();
         inPlane = sum.kinematics().inPlane;
         first = inPlane + sum.kinematics().deflections;
@@ -31,7 +42,26 @@ final class SeriesResponse implements Response {
 
     @Override
     public double deflection(double x, double y) {
-        return -sum.deflections(x, y)[3 * inPlane];
+        return deflection(sum, x, y);
+    }
+
+    private static double deflection(SeriesSum of, double x, double y) {
+        return -of.deflections(x, y)[3 * of.kinematics().inPlane];
+    }
+
+    @Override
+    public Owed owed(double x, double y) {
+        double whole = deflection(x, y);
+        if (panel.laminate().isBare()) {
+            return new Owed(whole, 0, 0);
+        }
+        double foam = (whole - deflection(stiffer.get(), x, y)) / Stiffer.LESS;
+        return new Owed(whole - foam, foam, 0);
+    }
+
+    @Override
+    public List<Double> nearby(List<Panel> others, double x, double y) {
+        return others.stream().map(other -> deflection(sum.of(other, loads), x, y)).toList();
     }
 
     @Override

@@ -61,6 +61,11 @@ final class SeriesSum {
         return sums;
     }
 
+    /** Returns the sum of another panel in the same theory. */
+    SeriesSum of(Panel other, List<Load> loads) {
+        return ofCases(theory, other, List.of(loads)).get(0);
+    }
+
     Panel panel() {
         return panel;
     }

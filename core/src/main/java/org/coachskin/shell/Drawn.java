@@ -32,9 +32,6 @@ final class Drawn {
     /** Longest edge as a share of the shorter side of the panel. */
     private static final double COARSE = 0.2;
 
-    /** Longest edge along a patch, a pad or an opening, as a share of its shorter side. */
-    private static final double FINE = 0.5;
-
     private final Panel panel;
 
     private Drawn(Panel panel) {
@@ -104,7 +101,7 @@ final class Drawn {
                                 pad.y() - pad.sizeY() / 2,
                                 pad.x() + pad.sizeX() / 2,
                                 pad.y() + pad.sizeY() / 2);
-                drawing.follow(rim, Math.min(edge, 2 * FINE * Math.min(pad.sizeX(), pad.sizeY())));
+                drawing.follow(rim, Math.min(edge, Math.min(pad.sizeX(), pad.sizeY())));
             }
         }
         for (Zone zone : panel.zones()) {
@@ -124,7 +121,7 @@ final class Drawn {
                                 press.y() - patch.halfY(),
                                 press.x() + patch.halfX(),
                                 press.y() + patch.halfY());
-        drawing.follow(rim, Math.min(edge, 2 * FINE * size));
+        drawing.follow(rim, Math.min(edge, size));
     }
 
     private void followAcross(Drawing.Builder drawing, double y) {

@@ -128,14 +128,7 @@ final class Element {
         }
         double[] g = new double[3 * size];
         for (int q = 0; q < reference.points; q++) {
-            double area =
-                    reference.weight[q]
-                            * gradients(
-                                    reference.values[q],
-                                    size,
-                                    reference.xi[q],
-                                    reference.eta[q],
-                                    g);
+            double area = gradients(reference, q, g);
             for (int a = 0; a < 3; a++) {
                 for (int b = 0; b < 3; b++) {
                     double[] out = products[a][b];
@@ -148,6 +141,37 @@ final class Element {
                 }
             }
         }
+    }
+
+    /** Returns the area [m^2]. */
+    double area(ReferenceTriangle reference) {
+        double sum = 0;
+        for (int q = 0; q < reference.points; q++) {
+            sum += area(reference, q);
+        }
+        return sum;
+    }
+
+    /** Returns the area that a point of the quadrature stands for [m^2]. */
+    double area(ReferenceTriangle reference, int point) {
+        double[] m = map(reference.xi[point], reference.eta[point]);
+        return reference.weight[point] * Math.abs(m[2] * m[5] - m[3] * m[4]);
+    }
+
+    /**
+     * Writes the basis and its x- and y-derivatives at a point of the quadrature.
+     *
+     * @param g overwritten
+     * @return the area that the point stands for [m^2]
+     */
+    double gradients(ReferenceTriangle reference, int point, double[] g) {
+        return reference.weight[point]
+                * gradients(
+                        reference.values[point],
+                        reference.basis.size,
+                        reference.xi[point],
+                        reference.eta[point],
+                        g);
     }
 
     /**

@@ -1,5 +1,6 @@
 package org.coachskin.shell;
 
+import java.util.function.Function;
 import java.util.function.IntPredicate;
 import org.coachskin.sparse.Pattern;
 import org.coachskin.sparse.SymmetricMatrix;
@@ -57,21 +58,20 @@ final class Model {
 
     /** Adds the stiffness of all triangles to a matrix whose first elements they are. */
     void addStiffness(SymmetricMatrix matrix) {
-        add(matrix, true);
+        add(section -> section.stiffness, matrix);
     }
 
     /** Adds the mass of all triangles. */
     void addMass(SymmetricMatrix matrix) {
-        add(matrix, false);
+        add(section -> section.mass, matrix);
     }
 
-    private void add(SymmetricMatrix matrix, boolean stiffness) {
+    private void add(Function<Section, double[]> onGradients, SymmetricMatrix matrix) {
         int size = reference.basis.size;
         double[][][] products = new double[3][3][size * size];
         for (int t = 0; t < grid.triangles(); t++) {
             grid.elements[t].products(reference, products);
-            Section section = sections[t];
-            matrix.add(t, matrix(t, stiffness ? section.stiffness : section.mass, products));
+            matrix.add(t, matrix(t, onGradients.apply(sections[t]), products));
         }
     }
 
@@ -98,23 +98,19 @@ final class Model {
         return out;
     }
 
-    /** Returns the mass of the panel [kg]. */
-    double mass() {
-        double sum = 0;
-        for (int t = 0; t < grid.triangles(); t++) {
-            sum += area(t) * sections[t].laminate.mass();
-        }
-        return sum;
+    /** Returns x' K y over all triangles. */
+    double energy(double[] x, double[] y) {
+        return energy(section -> section.stiffness, x, y);
     }
 
-    /** Returns x' K y over all triangles, K the stiffness of the sections. */
-    double energy(double[] x, double[] y) {
+    /** Returns x' K y over all triangles, K by a part of what each section resists. */
+    double energy(Function<Section, double[]> onGradients, double[] x, double[] y) {
         int size = reference.basis.size;
         double[][][] products = new double[3][3][size * size];
         double sum = 0;
         for (int t = 0; t < grid.triangles(); t++) {
             grid.elements[t].products(reference, products);
-            double[] k = matrix(t, sections[t].stiffness, products);
+            double[] k = matrix(t, onGradients.apply(sections[t]), products);
             int[] own = unknowns(t);
             for (int i = 0; i < own.length; i++) {
                 for (int j = 0; j <= i; j++) {
@@ -185,36 +181,33 @@ final class Model {
     }
 
     /**
-     * Adds to a load the integral of a field's value over some triangles.
+     * Adds to a load the integral of the fields' values over a triangle.
      *
-     * @param which triangles
      * @param intensity per area of each of the FIELDS fields
      * @param load overwritten with the sum
      */
-    void addEven(IntPredicate which, double[] intensity, double[] load) {
-        int size = reference.basis.size;
-        for (int t = 0; t < grid.triangles(); t++) {
-            if (!which.test(t)) {
-                continue;
+    void addEven(int triangle, double[] intensity, double[] load) {
+        for (int q = 0; q < reference.points; q++) {
+            double area = grid.elements[triangle].area(reference, q);
+            for (int k = 0; k < reference.basis.size; k++) {
+                double by = area * reference.values[q][k];
+                addTo(load, functions[triangle][k], intensity, by);
             }
-            for (int q = 0; q < reference.points; q++) {
-                double[] m = grid.elements[t].map(reference.xi[q], reference.eta[q]);
-                double area = reference.weight[q] * Math.abs(m[2] * m[5] - m[3] * m[4]);
-                for (int k = 0; k < size; k++) {
-                    addTo(load, functions[t][k], intensity, area * reference.values[q][k]);
-                }
+        }
+    }
+
+    /** Adds to a load the integral of the fields' values over some triangles. */
+    void addEven(IntPredicate which, double[] intensity, double[] load) {
+        for (int t = 0; t < grid.triangles(); t++) {
+            if (which.test(t)) {
+                addEven(t, intensity, load);
             }
         }
     }
 
     /** Returns the area of a triangle [m^2]. */
     double area(int t) {
-        double area = 0;
-        for (int q = 0; q < reference.points; q++) {
-            double[] m = grid.elements[t].map(reference.xi[q], reference.eta[q]);
-            area += reference.weight[q] * Math.abs(m[2] * m[5] - m[3] * m[4]);
-        }
-        return area;
+        return grid.elements[t].area(reference);
     }
 
     /** Adds a force at one place. */
@@ -260,14 +253,7 @@ final class Model {
         double[] g = new double[3 * size];
         double[] intensity = new double[Section.FIELDS];
         for (int q = 0; q < reference.points; q++) {
-            double area =
-                    reference.weight[q]
-                            * grid.elements[triangle].gradients(
-                                    reference.values[q],
-                                    size,
-                                    reference.xi[q],
-                                    reference.eta[q],
-                                    g);
+            double area = grid.elements[triangle].gradients(reference, q, g);
             for (int k = 0; k < size; k++) {
                 for (int f = 0; f < Section.FIELDS; f++) {
                     intensity[f] =

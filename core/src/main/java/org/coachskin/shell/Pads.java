@@ -83,8 +83,7 @@ final class Pads {
                     field[3 + axis] = turn[0];
                     field[5 + axis] = turn[1];
                 }
-                int triangle = t;
-                model.addEven(i -> i == triangle, field, mean);
+                model.addEven(t, field, mean);
                 area += model.area(t);
             }
         }

@@ -166,6 +166,16 @@ final class SealLine {
         return w;
     }
 
+    /** Returns the work of the even springs between two solutions. */
+    double energy(double[] one, double[] other) {
+        double sum = 0;
+        for (int i = 0; i < points.size(); i++) {
+            Point p = points.get(i);
+            sum += p.seal.stiffness() * p.length * deflection(i, one) * deflection(i, other);
+        }
+        return sum;
+    }
+
     /** Adds an outward force per length at a point to a load. */
     void addForce(int point, double perLength, double[] load) {
         Point p = points.get(point);

@@ -37,6 +37,12 @@ final class Section {
     /** Stiffness against gradients; GRADIENTS x GRADIENTS. */
     final double[] stiffness;
 
+    /**
+     * The part of the stiffness that is shear of the foam; in first-order theory shear of the whole
+     * section.
+     */
+    final double[] foamShear;
+
     /** Mass against gradients; GRADIENTS x GRADIENTS. */
     final double[] mass = new double[GRADIENTS * GRADIENTS];
 
@@ -76,7 +82,8 @@ final class Section {
                 put(11, layered.hf());
             }
         }
-        stiffness = onGradients();
+        stiffness = onGradients(0, STRAINS);
+        foamShear = firstOrder ? onGradients(9, 11) : onGradients(11, STRAINS);
         inertia();
     }
 
@@ -125,10 +132,11 @@ final class Section {
         rigidity[(row + 1) * STRAINS + row + 1] = m.m22();
     }
 
-    private double[] onGradients() {
+    /** Returns what the strains of some rows resist, against gradients. */
+    private double[] onGradients(int from, int to) {
         double[] half = new double[STRAINS * GRADIENTS];
-        for (int r = 0; r < STRAINS; r++) {
-            for (int s = 0; s < STRAINS; s++) {
+        for (int r = from; r < to; r++) {
+            for (int s = from; s < to; s++) {
                 double d = rigidity[r * STRAINS + s];
                 for (int g = 0; d != 0 && g < GRADIENTS; g++) {
                     half[r * GRADIENTS + g] += d * strain[s * GRADIENTS + g];
@@ -136,7 +144,7 @@ final class Section {
             }
         }
         double[] c = new double[GRADIENTS * GRADIENTS];
-        for (int r = 0; r < STRAINS; r++) {
+        for (int r = from; r < to; r++) {
             for (int g = 0; g < GRADIENTS; g++) {
                 double s = strain[r * GRADIENTS + g];
                 for (int h = 0; s != 0 && h < GRADIENTS; h++) {

@@ -161,27 +161,15 @@ public final class ShellAnalysis implements Analysis {
     }
 
     @Override
-    public List<Double> nearby(
-            Panel panel, List<Load> loads, double x, double y, List<Panel> others) {
-        ShellPanel shell = shell(panel, List.of(loads));
-        ShellResponse moved = shell.solve(loads).minus(shell.solve(List.of()));
-        double here = moved.deflection(x, y);
-        double[] unit = shell.unitAt(x, y);
-        return others.parallelStream()
-                .map(other -> here + shell.change(moved, unit, other))
-                .toList();
-    }
-
-    @Override
-    public double owedToSeals(Panel panel, List<Load> loads, double x, double y) {
-        ShellPanel shell = shell(panel, List.of(loads));
-        ShellResponse rest = shell.solve(List.of());
-        return shell.owedToSeals(shell.solve(loads).minus(rest), shell.unitAt(x, y));
-    }
-
-    @Override
     public double mass(Panel panel) {
-        return shell(panel, List.of()).model.mass();
+        Grid grid = grid(panel, List.of());
+        ReferenceTriangle reference = new ReferenceTriangle(new Basis(order), 0);
+        Section[] sections = Sections.of(panel, grid, firstOrder);
+        double sum = 0;
+        for (int t = 0; t < sections.length; t++) {
+            sum += grid.elements[t].area(reference) * sections[t].laminate.mass();
+        }
+        return sum;
     }
 
     @Override

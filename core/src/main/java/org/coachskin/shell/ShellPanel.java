@@ -268,36 +268,15 @@ final class ShellPanel {
     double[] unitAt(double x, double y) {
         double[] local = new double[2];
         int t = model.grid.locate(x, y, local);
-        double[] force = new double[Section.FIELDS];
-        force[W] = -1;
         double[] load = new double[model.unknowns.count];
-        model.addPoint(t, local, force, load);
+        model.addPoint(t, local, outward(-1), load);
         return linear(load);
     }
 
-    /**
-     * Returns to first order how the inward deflection at a place changes when the stacks are those
-     * of another panel: - x' (K' - K) y, with y the solution under a unit force there.
-     */
-    double change(ShellResponse response, double[] unit, Panel other) {
+    /** Returns this panel's elements with the stacks of another. */
+    Model with(Panel other) {
         Section[] sections = Sections.of(other, model.grid, firstOrder);
-        Model changed = new Model(model.grid, model.reference, sections, model.unknowns);
-        double[] x = response.solution();
-        return model.energy(x, unit) - changed.energy(x, unit);
-    }
-
-    /** Returns the work of the seals' even springs between a response and a unit force. */
-    double owedToSeals(ShellResponse response, double[] unit) {
-        double sum = 0;
-        for (int i = 0; i < seal.points.size(); i++) {
-            SealLine.Point p = seal.points.get(i);
-            sum +=
-                    p.seal.stiffness()
-                            * p.length
-                            * seal.deflection(i, response.solution())
-                            * seal.deflection(i, unit);
-        }
-        return sum;
+        return new Model(model.grid, model.reference, sections, model.unknowns);
     }
 
     /**
@@ -307,29 +286,26 @@ final class ShellPanel {
      *     there is none
      */
     private void add(Load part, double[] load, double[] @Nullable [] free) {
-        double[] field = new double[Section.FIELDS];
+        int triangles = model.grid.triangles();
         if (part instanceof Load.Press press) {
             press(press, load);
         } else if (part instanceof Load.Pressure pressure) {
-            field[W] = -pressure.pressure();
-            model.addEven(t -> true, field, load);
+            model.addEven(t -> true, outward(-pressure.pressure()), load);
         } else if (part instanceof Load.StripPressure strip) {
-            field[W] = -strip.pressure();
             model.addEven(
                     t -> {
                         double y = model.grid.centre(t)[1];
                         return y > strip.from() && y < strip.to();
                     },
-                    field,
+                    outward(-strip.pressure()),
                     load);
         } else if (part instanceof Load.OwnWeight weight) {
-            for (int t = 0; t < model.grid.triangles(); t++) {
-                int triangle = t;
-                field[W] = -weight.inward() * model.section(t).laminate.mass();
-                model.addEven(i -> i == triangle, field, load);
+            for (int t = 0; t < triangles; t++) {
+                double perArea = weight.inward() * model.section(t).laminate.mass();
+                model.addEven(t, outward(-perArea), load);
             }
         } else if (part instanceof Load.Heat heat) {
-            for (int t = 0; t < model.grid.triangles(); t++) {
+            for (int t = 0; t < triangles; t++) {
                 Laminate stack = model.section(t).laminate;
                 Triple bow = ThermalState.of(stack, heat.inside(), heat.outside()).curvature();
                 double[] strain = new double[Section.STRAINS];
@@ -347,6 +323,13 @@ final class ShellPanel {
         }
     }
 
+    /** Returns fields of which the deflection alone has an intensity. */
+    private static double[] outward(double intensity) {
+        double[] field = new double[Section.FIELDS];
+        field[W] = intensity;
+        return field;
+    }
+
     /** Returns a + by * b. */
     static double[] sum(double[] a, double[] b, double by) {
         double[] out = a.clone();
@@ -361,27 +344,28 @@ final class ShellPanel {
      * strips.
      */
     private void press(Load.Press press, double[] load) {
+        List<Integer> under = new ArrayList<>();
         double area = 0;
-        boolean[] under = new boolean[model.grid.triangles()];
-        for (int t = 0; t < under.length; t++) {
+        for (int t = 0; t < model.grid.triangles(); t++) {
             double[] c = model.grid.centre(t);
             double dx = c[0] - press.x();
             double dy = c[1] - press.y();
-            under[t] =
+            boolean in =
                     press.patch() instanceof Patch.Disc disc
                             ? Math.hypot(dx, dy) < disc.diameter() / 2
                             : Math.abs(dx) < press.patch().halfX()
                                     && Math.abs(dy) < press.patch().halfY();
-            if (under[t]) {
+            if (in) {
+                under.add(t);
                 area += model.area(t);
             }
         }
-        if (area == 0) {
+        if (under.isEmpty()) {
             throw new IllegalArgumentException(
                     "a press at " + press.x() + ", " + press.y() + " m does not touch the panel");
         }
-        double[] field = new double[Section.FIELDS];
-        field[W] = -press.force() / area;
-        model.addEven(t -> under[t], field, load);
+        for (int t : under) {
+            model.addEven(t, outward(-press.force() / area), load);
+        }
     }
 }

@@ -3,10 +3,12 @@ package org.coachskin.shell;
 import java.util.ArrayList;
 import java.util.List;
 import org.coachskin.analysis.Held;
+import org.coachskin.analysis.Owed;
 import org.coachskin.analysis.Response;
 import org.coachskin.analysis.SectionForces;
 import org.coachskin.laminate.SectionState;
 import org.coachskin.laminate.Triple;
+import org.coachskin.panel.Panel;
 import org.jspecify.annotations.Nullable;
 
 /** What a panel does under one load on its real supports. Immutable; safe to share. */
@@ -39,10 +41,6 @@ public final class ShellResponse implements Response {
         this.free = free;
     }
 
-    double[] solution() {
-        return solution;
-    }
-
     /** Returns what this has more than {@code other}, an answer of the same panel. */
     ShellResponse minus(ShellResponse other) {
         double[] @Nullable [] more = new double[free.length][];
@@ -57,6 +55,10 @@ public final class ShellResponse implements Response {
             }
         }
         return new ShellResponse(shell, ShellPanel.sum(solution, other.solution, -1), more);
+    }
+
+    double[] solution() {
+        return solution;
     }
 
     @Override
@@ -74,6 +76,28 @@ public final class ShellResponse implements Response {
         double[] local = new double[2];
         int t = triangle(x, y, local);
         return -shell.model.gradients(solution, t, local)[3 * W];
+    }
+
+    /**
+     * By energy: with y the solution under a unit force at the place, the deflection is x' K y, and
+     * skins, foam and seals each have their share of K.
+     */
+    @Override
+    public Owed owed(double x, double y) {
+        double[] unit = shell.unitAt(x, y);
+        double foam = shell.model.energy(section -> section.foamShear, solution, unit);
+        double seals = shell.seal.energy(solution, unit);
+        return new Owed(deflection(x, y) - foam - seals, foam, seals);
+    }
+
+    /** To first order: - x' (K' - K) y. */
+    @Override
+    public List<Double> nearby(List<Panel> others, double x, double y) {
+        double[] unit = shell.unitAt(x, y);
+        double whole = deflection(x, y) + shell.model.energy(solution, unit);
+        return others.parallelStream()
+                .map(other -> whole - shell.with(other).energy(solution, unit))
+                .toList();
     }
 
     private int triangle(double x, double y, double[] local) {

@@ -76,7 +76,7 @@ class SeriesAccuracyTest extends TwoSeries {
     @Override
     double[] figures(SeriesSum sum, double x, double y) {
         double half = sum.panel().laminate().thickness() / 2;
-        Response response = new SeriesResponse(sum);
+        Response response = new SeriesResponse(sum, List.of(), () -> sum);
         SectionState s = response.state(x, y);
         SectionForces f = response.forces(x, y);
         return new double[] {
@@ -195,9 +195,8 @@ class SeriesAccuracyTest extends TwoSeries {
             double total = 2000 * (x2 - x1);
             double left = total * (1 - (x1 + x2) / (2 * a));
             for (Theory theory : List.of(Theory.FIRST_ORDER, Theory.LAYERED)) {
-                Response response =
-                        new SeriesResponse(
-                                SeriesPanels.along(SeriesSum.Along.EITHER, theory, strip, band));
+                SeriesSum sum = SeriesPanels.along(SeriesSum.Along.EITHER, theory, strip, band);
+                Response response = new SeriesResponse(sum, List.of(), () -> sum);
                 String what = entry.getKey() + ", " + theory.words();
                 // Q is positive where the deflection outward grows under a load outward.
                 assertEquals(-left, response.forces(0, 25 * a).qx(), PROMISE * left, what);

@@ -1,0 +1,128 @@
+package org.coachskin.cli;
+
+import java.util.Optional;
+import org.coachskin.check.Answer;
+import org.coachskin.check.Job;
+import org.coachskin.check.Margin;
+import org.coachskin.check.Movement;
+import org.coachskin.check.Verdict;
+import org.coachskin.failure.Mode;
+
+/** The head of the first screen: stiff enough, strong enough, unmarked? */
+final class Answers {
+
+    private final Page page;
+    private final Verdict verdict;
+    private final Job job;
+    private final Figures figures;
+
+    Answers(Page page, Verdict verdict, Figures figures) {
+        this.page = page;
+        this.verdict = verdict;
+        this.figures = figures;
+        job = verdict.job();
+    }
+
+    void write() {
+        answer("STIFF ENOUGH?", verdict.stiff(), Mode.Question.STIFF);
+        answer("STRONG ENOUGH?", verdict.strong(), Mode.Question.STRONG);
+        answer("UNMARKED?", verdict.unmarked(), Mode.Question.UNMARKED);
+        page.blank();
+    }
+
+    private void answer(String question, Answer answer, Mode.Question kind) {
+        Optional<Margin> governing =
+                verdict.governing(kind).filter(m -> Double.isFinite(m.multiplier()));
+        String lead = "  " + question + " ".repeat(16 - question.length());
+        boolean dents = kind == Mode.Question.UNMARKED && job.panel().laminate().isBare();
+        if (governing.isEmpty() && !dents) {
+            page.wrap(lead + " ".repeat(8), Remarks.nothingAsked(kind));
+            return;
+        }
+        String said = answer + ".";
+        String reason =
+                governing
+                        .map(margin -> reason(margin, answer))
+                        .orElse("There is no foam that a load could dent.");
+        page.wrap(lead + said + " ".repeat(Math.max(1, 8 - said.length())), 26, reason);
+    }
+
+    private String reason(Margin margin, Answer answer) {
+        return switch (margin.mode()) {
+            case FELT_STIFFNESS -> feltStiffness(margin, answer);
+            case SAG -> sag(margin);
+            case SEAL_GAP ->
+                    "It lifts off its rubber seal by "
+                            + figures.movement(margin.applied())
+                            + " under "
+                            + Rows.called(margin.loadCase())
+                            + "; "
+                            + figures.movement(margin.allowable())
+                            + " is allowed.";
+            case LASTING_MARK -> mark(margin);
+            default ->
+                    "First to go: "
+                            + figures.words(Rows.words(margin))
+                            + ", "
+                            + fits(margin)
+                            + "; "
+                            + Figures.fixed(margin.factor(), 1)
+                            + " is wanted."
+                            + (answer == Answer.BARELY
+                                    ? " The error of the method could turn it."
+                                    : "");
+        };
+    }
+
+    private static String fits(Margin margin) {
+        return margin.multiplier() <= 0
+                ? "before any load"
+                : "at " + Figures.times(margin.multiplier()) + " times the load";
+    }
+
+    private String feltStiffness(Margin margin, Answer answer) {
+        Movement movement = verdict.movementUnder(margin.loadCase());
+        String words =
+                held()
+                        + ", "
+                        + Rows.oneOf(margin.loadCase())
+                        + " ("
+                        + figures.force(movement.force())
+                        + ") goes in by "
+                        + figures.movement(movement.total())
+                        + ": "
+                        + figures.stiffness(margin.applied(), margin.allowable())
+                        + " "
+                        + figures.stiffnessName()
+                        + "; "
+                        + figures.stiffness(margin.allowable())
+                        + " is wanted.";
+        return answer == Answer.BARELY ? words + " Hand work could turn it." : words;
+    }
+
+    private String sag(Margin margin) {
+        return held()
+                + ", it moves "
+                + figures.movement(margin.applied())
+                + " under "
+                + Rows.called(margin.loadCase())
+                + "; "
+                + figures.movement(margin.allowable())
+                + " is allowed.";
+    }
+
+    private String mark(Margin margin) {
+        Movement movement = verdict.movementUnder(margin.loadCase());
+        return CheckPage.sentence(Rows.oneOf(margin.loadCase()))
+                + " ("
+                + figures.force(movement.force())
+                + ") starts to mark it at "
+                + Figures.times(margin.multiplier())
+                + " times."
+                + (job.limits().marksAllowed() ? " Marks are allowed by the file." : "");
+    }
+
+    private String held() {
+        return job.panel().rimCarried() ? "Its whole rim carried" : "As it is held";
+    }
+}

@@ -1,0 +1,182 @@
+package org.coachskin.check;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.coachskin.analysis.Analysis;
+import org.coachskin.analysis.CaseResponse;
+import org.coachskin.analysis.Held;
+import org.coachskin.analysis.Owed;
+import org.coachskin.analysis.Response;
+import org.coachskin.failure.Mode;
+import org.coachskin.laminate.PrimaryInput;
+import org.coachskin.panel.Load;
+import org.coachskin.panel.LoadCase;
+import org.coachskin.panel.Panel;
+
+/** How far a panel moves under its loads: against what limit, where from, with what scatter. */
+final class Moving {
+
+    private Moving() {}
+
+    /** Returns every limit on movement under one load case. */
+    static List<Margin> margins(Job job, CaseCheck check) {
+        return Stream.concat(stiffness(job, check).stream(), gap(job, check).stream()).toList();
+    }
+
+    /** Returns the felt stiffness under a palm, or the sag under a load that is spread. */
+    private static Optional<Margin> stiffness(Job job, CaseCheck check) {
+        LoadCase load = check.load();
+        Place at = at(job, check);
+        double total = check.response().deflection(at.x(), at.y()) + check.sinking();
+        if (load.kind() == LoadCase.Kind.FELT) {
+            double k = check.force() / total;
+            double wanted = job.limits().feltStiffness();
+            return Optional.of(
+                    new Margin(
+                            Mode.FELT_STIFFNESS,
+                            load.name(),
+                            false,
+                            at,
+                            k,
+                            wanted,
+                            k / wanted,
+                            List.of(),
+                            check.deflectionError(),
+                            0,
+                            ""));
+        }
+        if (load.kind() == LoadCase.Kind.SPREAD) {
+            double allowed =
+                    job.limits().spanShare() * Math.min(job.panel().width(), job.panel().length());
+            double sag = Math.abs(total);
+            return Optional.of(
+                    new Margin(
+                            Mode.SAG,
+                            load.name(),
+                            false,
+                            at,
+                            sag,
+                            allowed,
+                            allowed / sag,
+                            List.of(),
+                            check.deflectionError(),
+                            0,
+                            ""));
+        }
+        return Optional.empty();
+    }
+
+    private static Optional<Margin> gap(Job job, CaseCheck check) {
+        return check.answer().held().seals().stream()
+                .min(Comparator.comparingDouble(Held.SealPlace::squeeze))
+                .filter(place -> place.squeeze() < 0)
+                .map(
+                        place -> {
+                            double gap = Math.max(0, -place.squeeze());
+                            double allowed = job.limits().sealGap();
+                            String words = Surroundings.tape(place.x(), place.y());
+                            return new Margin(
+                                    Mode.SEAL_GAP,
+                                    check.load().name(),
+                                    false,
+                                    new Place(words, place.x(), place.y(), 0),
+                                    gap,
+                                    allowed,
+                                    allowed / gap,
+                                    List.of(),
+                                    MethodError.AWAY.deflection(),
+                                    0,
+                                    "");
+                        });
+    }
+
+    /** Where a load moves the panel: under it, or where a load that is spread moves it most. */
+    private static Place at(Job job, CaseCheck check) {
+        LoadCase load = check.load();
+        for (Load part : load.loads()) {
+            if (part instanceof Load.Press press) {
+                return new Place("under the " + load.name(), press.x(), press.y(), 0);
+            }
+        }
+        List<Response.Spot> spots = check.response().spots();
+        return spots.stream()
+                .max(
+                        Comparator.comparingDouble(
+                                spot -> Math.abs(check.response().deflection(spot.x(), spot.y()))))
+                .map(
+                        spot ->
+                                new Place(
+                                        Surroundings.tape(spot.x(), spot.y()),
+                                        spot.x(),
+                                        spot.y(),
+                                        0))
+                .orElse(
+                        new Place(
+                                "in the middle",
+                                job.panel().width() / 2,
+                                job.panel().length() / 2,
+                                0));
+    }
+
+    /**
+     * Returns where the movement of each load comes from.
+     *
+     * @param firstOrder who tells the movement in first-order theory, if anybody is asked
+     */
+    static List<Movement> movements(Job job, List<CaseCheck> cases, Optional<Analysis> firstOrder) {
+        List<CaseResponse> plain =
+                firstOrder
+                        .map(solver -> solver.loadCases(job.panel(), job.loads()))
+                        .orElse(List.of());
+        List<Movement> movements = new ArrayList<>();
+        for (int i = 0; i < cases.size(); i++) {
+            CaseCheck check = cases.get(i);
+            Place at = at(job, check);
+            Owed owed = check.response().owed(at.x(), at.y());
+            double dent = check.sinking();
+            movements.add(
+                    new Movement(
+                            check.load().name(),
+                            check.force(),
+                            owed.skins() + owed.foam() + owed.seals() + dent,
+                            owed.skins(),
+                            owed.foam(),
+                            owed.seals(),
+                            dent,
+                            plain.isEmpty()
+                                    ? Double.NaN
+                                    : plain.get(i).loaded().deflection(at.x(), at.y())));
+        }
+        return movements;
+    }
+
+    /**
+     * Scatter of the felt stiffness; the dent's own scatter is left out, it is a small part of the
+     * movement.
+     */
+    static Spread spread(Job job, CaseCheck check, Movement movement) {
+        List<PrimaryInput> inputs =
+                Arrays.stream(PrimaryInput.values())
+                        .filter(input -> input != PrimaryInput.STRENGTHS)
+                        .toList();
+        List<Panel> moved =
+                inputs.stream()
+                        .map(input -> job.withSchedule(job.schedule().moved(input, 1)).panel())
+                        .toList();
+        Place at = at(job, check);
+        List<Double> layered = check.response().nearby(moved, at.x(), at.y());
+        Map<PrimaryInput, Double> changes = new EnumMap<>(PrimaryInput.class);
+        double nominal = movement.stiffness();
+        for (int i = 0; i < layered.size(); i++) {
+            double there = movement.force() / (layered.get(i) + movement.dent());
+            changes.put(inputs.get(i), there - nominal);
+        }
+        return Spread.of(nominal, changes);
+    }
+}

@@ -1,0 +1,90 @@
+package org.coachskin.check;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.coachskin.failure.FaceWrinkling;
+import org.coachskin.failure.Factor;
+import org.coachskin.failure.Mode;
+import org.coachskin.laminate.Triple;
+
+/**
+ * Wrinkling of every skin at every place, judged where a skin is pushed most: the search for the
+ * worst wave is dear, so of many places only the {@value #MOST} with the largest compression are
+ * worked out, skin by skin and stack by stack.
+ */
+final class Wrinkles {
+
+    private static final int MOST = 60;
+
+    private final List<Factor> wanted;
+    private final Map<FaceWrinkling, List<Pushed>> pushed = new LinkedHashMap<>();
+
+    /**
+     * @param wanted factors of safety
+     */
+    Wrinkles(List<Factor> wanted) {
+        this.wanted = wanted;
+    }
+
+    /**
+     * Forces per width [N/m].
+     *
+     * @param skin under the load
+     * @param other of the skin on the other face
+     * @param still of the skin, all the time
+     * @param otherStill of the other skin, all the time
+     */
+    record Forces(Triple skin, Triple other, Triple still, Triple otherStill) {
+        /** Largest compression of the skin. */
+        double compression() {
+            Triple n = skin.plus(still, 1);
+            double half = (n.x() + n.y()) / 2;
+            return Math.hypot((n.x() - n.y()) / 2, n.xy()) - half;
+        }
+    }
+
+    private record Pushed(String skin, Stations.Station at, int sign, Forces forces) {}
+
+    /** Notes the forces in a skin at a place. */
+    void add(FaceWrinkling skin, String words, Stations.Station at, int sign, Forces forces) {
+        pushed.computeIfAbsent(skin, k -> new ArrayList<>())
+                .add(new Pushed(words, at, sign, forces));
+    }
+
+    /** Judges what has been noted. */
+    void judge(Worst worst) {
+        pushed.forEach(
+                (skin, places) -> {
+                    double critical = skin.critical(0, -1);
+                    for (Pushed p : most(places)) {
+                        Forces f = p.forces();
+                        double multiplier =
+                                skin.reserve(f.skin(), f.other(), f.still(), f.otherStill());
+                        worst.keep(
+                                Mode.WRINKLING,
+                                p.sign(),
+                                new Place(p.skin() + p.at().words(), p.at().x(), p.at().y(), 0),
+                                critical / multiplier,
+                                critical,
+                                multiplier,
+                                wanted,
+                                MethodError.WRINKLING);
+                    }
+                });
+    }
+
+    private static List<Pushed> most(List<Pushed> places) {
+        if (places.size() <= MOST) {
+            return places;
+        }
+        return places.stream()
+                .sorted(
+                        Comparator.comparingDouble((Pushed p) -> p.forces().compression())
+                                .reversed())
+                .limit(MOST)
+                .toList();
+    }
+}
