@@ -4,6 +4,7 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.Function;
 import org.coachskin.InputException;
 import org.coachskin.NoAnswerException;
 import org.coachskin.Problem;
@@ -21,9 +22,21 @@ final class Panels {
      * @throws Refused when it cannot be read or answered, with all that has to be put right
      */
     static PanelFile read(String name) {
+        return read(name, PanelFile::read);
+    }
+
+    /**
+     * Returns what a panel file lays.
+     *
+     * @throws Refused when it cannot be read or answered, with all that has to be put right
+     */
+    static PanelFile.Laid readLaid(String name) {
+        return read(name, PanelFile::readLaid);
+    }
+
+    private static <T> T read(String name, Function<Path, T> reader) {
         try {
-            Path path = Path.of(name);
-            return PanelFile.read(path);
+            return reader.apply(Path.of(name));
         } catch (InvalidPathException e) {
             throw refused(name + " is no name a file can have.", "");
         } catch (InputException e) {

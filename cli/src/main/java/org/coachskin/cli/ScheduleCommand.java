@@ -1,7 +1,6 @@
 package org.coachskin.cli;
 
 import org.coachskin.cli.file.PanelFile;
-import org.coachskin.laminate.Schedule;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParseResult;
 
@@ -19,9 +18,8 @@ final class ScheduleCommand implements Subcommand {
     @Override
     public Outcome run(ParseResult given) {
         Figures figures = Panels.units(given);
-        PanelFile file = Panels.read(Subcommand.argumentsOf(given)[0]);
-        Schedule schedule = file.asDrawn().schedule();
-        SchedulePage page = new SchedulePage(file.name(), schedule, figures);
+        PanelFile.Laid laid = Panels.readLaid(Subcommand.argumentsOf(given)[0]);
+        SchedulePage page = new SchedulePage(laid.name(), laid.schedule(), figures);
         return Outcome.answer(
                 Outcome.HOLDS, given.hasMatchedOption("--json") ? page.json() : page.text());
     }

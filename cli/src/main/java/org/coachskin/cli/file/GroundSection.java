@@ -9,12 +9,15 @@ import org.coachskin.panel.Shape;
 import org.coachskin.units.Dimension;
 import org.snakeyaml.engine.v2.nodes.MappingNode;
 import org.snakeyaml.engine.v2.nodes.Node;
+import org.snakeyaml.engine.v2.nodes.SequenceNode;
 
 /** Outline and openings. */
 final class GroundSection {
 
     static final List<String> OPENING =
             List.of("name", "shape", "corner radius", "centre", "corners");
+
+    private static final String CIRCLE = "circle ";
 
     private static final String SHAPES =
             "120 mm x 60 mm   or   circle 80 mm   or   slot 120 mm x 40 mm   or   polygon";
@@ -118,6 +121,10 @@ final class GroundSection {
 
     /** Returns the corners under a key, from left and front; empty and noted where wrong. */
     private Optional<List<Shape.Point>> corners(Section keys, String key) {
+        if (keys.node(key).filter(SequenceNode.class::isInstance).isEmpty()) {
+            findings.add(keys.keyNode(key), "A polygon is a list of corners.", cornersOf(key));
+            return Optional.empty();
+        }
         List<Node> nodes = keys.list(key).stream().filter(node -> !Yaml.isNothing(node)).toList();
         List<Shape.Point> corners = new ArrayList<>();
         nodes.forEach(node -> Tape.point(findings, node, key).ifPresent(corners::add));
@@ -128,9 +135,7 @@ final class GroundSection {
             findings.add(
                     keys.keyNode(key),
                     "A polygon needs three corners or more.",
-                    "Write   "
-                            + key
-                            + ":   and under it, corner by corner   - {from left: 0 mm, from front: 0 mm}");
+                    cornersOf(key));
             return Optional.empty();
         }
         if (crosses(corners)) {
@@ -141,6 +146,12 @@ final class GroundSection {
             return Optional.empty();
         }
         return Optional.of(corners);
+    }
+
+    private static String cornersOf(String key) {
+        return "Write   "
+                + key
+                + ":   and under it, corner by corner   - {from left: 0 mm, from front: 0 mm}";
     }
 
     private static boolean crosses(List<Shape.Point> corners) {
@@ -231,9 +242,9 @@ final class GroundSection {
     private Optional<Shape> shape(Section keys, String words) {
         Node node = keys.keyNode("shape");
         String round = "A circle and a slot have no corners.";
-        if (words.startsWith("circle ")) {
+        if (words.startsWith(CIRCLE)) {
             refuse(keys, "corner radius", round);
-            var d = keys.quantity(node, "shape", words.substring(7), Dimension.LENGTH, 0.002, 6);
+            var d = keys.quantity(node, "shape", CIRCLE, words.substring(CIRCLE.length()), Dimension.LENGTH, 0.002, 6);
             return d.isPresent()
                     ? Optional.of(new Shape.Circle(d.getAsDouble()))
                     : Optional.empty();

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.coachskin.InputException;
 import org.coachskin.check.Job;
+import org.coachskin.laminate.Schedule;
 import org.coachskin.material.MaterialLibrary;
 import org.snakeyaml.engine.v2.nodes.MappingNode;
 
@@ -52,8 +53,30 @@ public record PanelFile(
      * @throws org.coachskin.NoAnswerException when the file asks what this version cannot work out
      */
     public static PanelFile read(Path path) {
+        return reader(path).read();
+    }
+
+    /**
+     * Reads what is laid, from a file that need not say how large the panel is, what holds it and
+     * what presses on it.
+     *
+     * @throws InputException with everything of it that has to be changed
+     */
+    public static Laid readLaid(Path path) {
+        return reader(path).laid();
+    }
+
+    /**
+     * What is laid.
+     *
+     * @param name of the panel
+     * @param schedule what is laid, in order
+     */
+    public record Laid(String name, Schedule schedule) {}
+
+    private static PanelReader reader(Path path) {
         Findings findings = Findings.of(path);
         MappingNode root = Yaml.read(TextFile.read(path, findings), findings);
-        return new PanelReader(findings, root).read();
+        return new PanelReader(findings, root);
     }
 }

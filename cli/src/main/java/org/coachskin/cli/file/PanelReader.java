@@ -79,7 +79,7 @@ final class PanelReader {
 
     PanelFile read() {
         materials.add(root);
-        String name = root.has("name") ? root.text("name").orElse("panel") : "panel";
+        String name = name();
         List<PanelFile.Assumption> assumptions = new ArrayList<>();
         Map<String, Job> jobs = new LinkedHashMap<>();
         job(root, name, assumptions).ifPresent(job -> jobs.put(PanelFile.AS_DRAWN, job));
@@ -94,6 +94,19 @@ final class PanelReader {
         }
         findings.stopIfAny();
         return new PanelFile(name, materials.library(), jobs, assumptions);
+    }
+
+    private String name() {
+        return root.has("name") ? root.text("name").orElse("panel") : "panel";
+    }
+
+    PanelFile.Laid laid() {
+        materials.add(root);
+        String name = name();
+        Optional<Schedule> schedule =
+                new ScheduleSection(root, materials, new ArrayList<>()).read();
+        findings.stopIfAny();
+        return new PanelFile.Laid(name, schedule.orElseThrow());
     }
 
     private Optional<Job> variant(String variant, Node node, String name) {

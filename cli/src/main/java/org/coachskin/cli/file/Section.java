@@ -207,6 +207,18 @@ final class Section {
 
     OptionalDouble quantity(
             Node node, String key, String text, Dimension dimension, double low, double high) {
+        return quantity(node, key, "", text, dimension, low, high);
+    }
+
+    /** A quantity behind a word, as in {@code shape: circle 80 mm}. */
+    OptionalDouble quantity(
+            Node node,
+            String key,
+            String word,
+            String text,
+            Dimension dimension,
+            double low,
+            double high) {
         double value;
         try {
             value = Quantity.parse(text, dimension);
@@ -214,7 +226,7 @@ final class Section {
             findings.add(
                     node,
                     "\"" + key + "\" " + e.getMessage() + ".",
-                    "Write   " + key + ": " + e.fix());
+                    "Write   " + key + ": " + word + e.fix());
             return OptionalDouble.empty();
         }
         if (value >= low && value <= high) {
