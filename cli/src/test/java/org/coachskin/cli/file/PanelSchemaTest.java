@@ -21,6 +21,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Stream;
@@ -165,11 +166,21 @@ class PanelSchemaTest {
         String pattern = TREE.path("$defs").path(def).path("pattern").asString();
 
         for (Unit unit : Unit.of(dimension)) {
-            assertTrue(("12.5 " + unit.symbol()).matches(pattern), def + " " + unit.symbol());
+            for (String way : ways(unit.symbol())) {
+                assertTrue(("12.5 " + way).matches(pattern), def + " " + way);
+                assertEquals(Optional.of(unit), Unit.of(dimension, way));
+            }
         }
         assertFalse("12.5".matches(pattern));
         assertFalse("12.5 bananas".matches(pattern));
         assertFalse(("12,5 " + Unit.of(dimension).get(0).symbol()).matches(pattern));
+    }
+
+    /** A unit as it stands in the table, and as people write its powers and degrees. */
+    private static List<String> ways(String symbol) {
+        String raised = symbol.replace("^2", "²").replace("^3", "³").replace("deg", "°");
+        return List.of(
+                symbol, symbol.matches("deg[CF]") || !raised.contains("°") ? raised : symbol);
     }
 
     private static String camel(String name) {
