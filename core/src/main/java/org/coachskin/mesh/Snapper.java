@@ -228,11 +228,22 @@ final class Snapper {
 
     private void addFitted(
             int a, int b, Curve part, List<Integer> numbers, boolean rim, List<Piece> into) {
-        if (a == b && !closed(part)) {
+        if ((a == b && !closed(part)) || (!rim && off(part))) {
             return;
         }
         Curve fitted = Fit.through(part, vertices.get(a), vertices.get(b));
         into.add(new Piece(a, b, fitted, numbers, rim));
+    }
+
+    /**
+     * Whether a part lies further off the panel than lines are laid together. It goes before it is
+     * bent, which could bring it so near the rim as to be laid there.
+     */
+    private boolean off(Curve part) {
+        Point mid = part.at(0.5);
+        return !drawing.contains(mid.x(), mid.y())
+                && curves.subList(0, rims).stream()
+                        .allMatch(rim -> rim.distance(mid.x(), mid.y()) > together);
     }
 
     /** Repeats until bent pieces run through no vertex and across no other piece. */
