@@ -14,7 +14,6 @@ import org.coachskin.panel.Shape;
 import org.coachskin.panel.Stretch;
 import org.coachskin.panel.Support;
 import org.coachskin.panel.Zone;
-import org.coachskin.shell.ShellAnalysis;
 
 class HoleTest extends ShellTable {
 
@@ -87,7 +86,7 @@ class HoleTest extends ShellTable {
                 new Panel("strip", WIDTH, LENGTH, Crown.FLAT, laminate, ends)
                         .withOpenings(List.of(hole))
                         .withZones(List.of(ring));
-        return new ShellAnalysis(FINE, true).cases(strip, List.of(bands)).get(0);
+        return analysis(FINE).cases(strip, List.of(bands)).get(0);
     }
 
     @Override

@@ -1,8 +1,6 @@
 package org.coachskin.reference;
 
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import org.coachskin.Source;
 import org.coachskin.laminate.Ply;
 import org.coachskin.laminate.WovenPly;
@@ -12,30 +10,10 @@ import org.coachskin.material.Resin;
 import org.coachskin.material.Weave;
 
 /** A published table about materials; our values are worked out when it is made. */
-abstract class MaterialTable extends PublishedTable {
-
-    private final Map<String, Double> ours = new HashMap<>();
+abstract class MaterialTable extends WorkedOutTable {
 
     MaterialTable(String work) {
-        super("material/" + work + ".csv");
-    }
-
-    @Override
-    String chapter() {
-        return "Material";
-    }
-
-    @Override
-    final double ours(String quantity) {
-        Double value = ours.get(quantity);
-        if (value == null) {
-            throw new AssertionError("not worked out: " + quantity);
-        }
-        return value;
-    }
-
-    final void put(String quantity, double value) {
-        ours.put(quantity, value);
+        super("Material", "material/" + work + ".csv");
     }
 
     /** Returns an isotropic fibre or, with other constants, the general one. */

@@ -5,6 +5,8 @@ import java.util.List;
 /** Pagano's exact plates, of total thickness 1: the witness against its own literature. */
 abstract class PaganoPlate extends PublishedTable {
 
+    static final String CHAPTER = "3-D elasticity, against which the plate theories are checked";
+
     static final Elasticity3d.Solid ALONG = face(1, 0);
 
     static final Elasticity3d.Solid ACROSS = face(1, 1);
@@ -35,7 +37,7 @@ abstract class PaganoPlate extends PublishedTable {
 
     @Override
     String chapter() {
-        return "3-D elasticity, against which the plate theories are checked";
+        return CHAPTER;
     }
 
     @Override

@@ -26,7 +26,7 @@ class PaganoStripTest extends PublishedTable {
 
     @Override
     String chapter() {
-        return new PaganoThreePliesTest().chapter();
+        return PaganoPlate.CHAPTER;
     }
 
     @Override

@@ -1,7 +1,5 @@
 package org.coachskin.reference;
 
-import java.util.HashMap;
-import java.util.Map;
 import org.coachskin.harmonic.Cholesky;
 import org.coachskin.harmonic.SingleSeries;
 import org.coachskin.harmonic.WaveSystem;
@@ -15,33 +13,13 @@ import org.coachskin.laminate.Sym3;
  * A published table about plates and shallow shells carried along the whole rim; our values are
  * worked out when it is made. Loads are outward and deflections are printed along the load.
  */
-abstract class PlateTable extends PublishedTable {
+abstract class PlateTable extends WorkedOutTable {
 
     /** Stands for a plate that does not shear. */
     static final double RIGID = 100;
 
-    private final Map<String, Double> ours = new HashMap<>();
-
     PlateTable(String work) {
-        super("plate/" + work + ".csv");
-    }
-
-    @Override
-    String chapter() {
-        return "Plates and shallow shells";
-    }
-
-    @Override
-    final double ours(String quantity) {
-        Double value = ours.get(quantity);
-        if (value == null) {
-            throw new AssertionError("not worked out: " + quantity);
-        }
-        return value;
-    }
-
-    final void put(String quantity, double value) {
-        ours.put(quantity, value);
+        super("Plates and shallow shells", "plate/" + work + ".csv");
     }
 
     /**

@@ -1,7 +1,6 @@
 package org.coachskin.reference;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -28,7 +27,7 @@ import org.coachskin.shell.ShellAnalysis;
  * A published table about panels on supports of their own, answered by finite elements in
  * first-order theory. Worked out when first asked for, once for all tests.
  */
-abstract class ShellTable extends PublishedTable {
+abstract class ShellTable extends WorkedOutTable {
 
     /** Side of the plates; far above what the mesher takes for one and the same place [m]. */
     static final double SIDE = 100;
@@ -48,43 +47,25 @@ abstract class ShellTable extends PublishedTable {
     /** Held in the deflection only; where it does not matter, in its plane too. */
     static final Set<Motion> SOFT = Set.of(Motion.DEFLECTION, Motion.ALONG, Motion.ACROSS);
 
-    private static final Map<String, Map<String, Double>> KNOWN = new ConcurrentHashMap<>();
+    private static final Map<Class<?>, Map<String, Double>> KNOWN = new ConcurrentHashMap<>();
 
-    private final String work;
-    private Map<String, Double> ours = Map.of();
+    private static final Map<Integer, ShellAnalysis> ANALYSES = new ConcurrentHashMap<>();
 
     ShellTable(String work) {
-        super("shell/" + work + ".csv");
-        this.work = work;
-    }
-
-    @Override
-    String chapter() {
-        return "Panels on their own supports, by finite elements";
+        super("Panels on their own supports, by finite elements", "shell/" + work + ".csv");
     }
 
     /** Works all rows out and puts them. */
     abstract void solve();
 
     @Override
-    final double ours(String quantity) {
-        ours =
-                KNOWN.computeIfAbsent(
-                        work,
-                        key -> {
-                            ours = new LinkedHashMap<>();
-                            solve();
-                            return ours;
-                        });
-        Double value = ours.get(quantity);
-        if (value == null) {
-            throw new AssertionError("not worked out: " + quantity);
-        }
-        return value;
-    }
-
-    final void put(String quantity, double value) {
-        ours.put(quantity, value);
+    final Map<String, Double> worked() {
+        return KNOWN.computeIfAbsent(
+                getClass(),
+                key -> {
+                    solve();
+                    return super.worked();
+                });
     }
 
     /** Returns an isotropic plate with modulus 1, its shear stiffness by the factor 5/6. */
@@ -162,7 +143,12 @@ abstract class ShellTable extends PublishedTable {
         for (Load load : loads) {
             cases.add(List.of(load));
         }
-        return new ShellAnalysis(order, true).cases(panel, cases);
+        return analysis(order).cases(panel, cases);
+    }
+
+    /** Returns first-order theory by elements of one order, with the meshes it has made. */
+    static ShellAnalysis analysis(int order) {
+        return ANALYSES.computeIfAbsent(order, key -> new ShellAnalysis(key, true));
     }
 
     /** Returns the lowest circular frequencies. */

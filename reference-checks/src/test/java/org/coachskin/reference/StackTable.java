@@ -1,9 +1,7 @@
 package org.coachskin.reference;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import org.coachskin.Source;
 import org.coachskin.laminate.Laminate;
 import org.coachskin.laminate.Layer;
@@ -14,30 +12,10 @@ import org.coachskin.material.Foam;
 import org.coachskin.material.Strength;
 
 /** A published table about stacks; our values are worked out when it is made. */
-abstract class StackTable extends PublishedTable {
-
-    private final Map<String, Double> ours = new HashMap<>();
+abstract class StackTable extends WorkedOutTable {
 
     StackTable(String work) {
-        super("laminate/" + work + ".csv");
-    }
-
-    @Override
-    String chapter() {
-        return "Laminate";
-    }
-
-    @Override
-    final double ours(String quantity) {
-        Double value = ours.get(quantity);
-        if (value == null) {
-            throw new AssertionError("not worked out: " + quantity);
-        }
-        return value;
-    }
-
-    final void put(String quantity, double value) {
-        ours.put(quantity, value);
+        super("Laminate", "laminate/" + work + ".csv");
     }
 
     /** Puts the six entries of {@code m} times {@code scale} under {@code name} and their index. */

@@ -133,9 +133,7 @@ final class GroundSection {
         }
         if (corners.size() < 3) {
             findings.add(
-                    keys.keyNode(key),
-                    "A polygon needs three corners or more.",
-                    cornersOf(key));
+                    keys.keyNode(key), "A polygon needs three corners or more.", cornersOf(key));
             return Optional.empty();
         }
         if (crosses(corners)) {
@@ -244,7 +242,15 @@ final class GroundSection {
         String round = "A circle and a slot have no corners.";
         if (words.startsWith(CIRCLE)) {
             refuse(keys, "corner radius", round);
-            var d = keys.quantity(node, "shape", CIRCLE, words.substring(CIRCLE.length()), Dimension.LENGTH, 0.002, 6);
+            var d =
+                    keys.quantity(
+                            node,
+                            "shape",
+                            CIRCLE,
+                            words.substring(CIRCLE.length()),
+                            Dimension.LENGTH,
+                            0.002,
+                            6);
             return d.isPresent()
                     ? Optional.of(new Shape.Circle(d.getAsDouble()))
                     : Optional.empty();

@@ -74,6 +74,14 @@ class PanelFileTest {
     }
 
     @Test
+    void whatIsLaidNeedsNeitherSizeNorSupportNorLoads() throws IOException {
+        String laid = LID.replaceAll("(width|length|held): .*\n", "");
+        Path file = Files.writeString(folder.resolve("laid.yaml"), laid);
+
+        assertEquals(read(LID).asDrawn().schedule(), PanelFile.readLaid(file).schedule());
+    }
+
+    @Test
     void whatIsLeftOutIsFilledInAndSaid() throws IOException {
         PanelFile file = read(LID);
 
