@@ -34,6 +34,7 @@ final class CaseCheck {
     private final Stacks stacks;
     private final LoadCase load;
     private final CaseResponse answer;
+    private final List<Response.Spot> spots;
     private final Surroundings around;
     private final List<LocalEffect> local = new ArrayList<>();
     private final List<Load.Press> presses = new ArrayList<>();
@@ -48,8 +49,16 @@ final class CaseCheck {
     private List<LocalEffect.Here> here = List.of();
     private MethodError near = MethodError.AWAY;
 
-    CaseCheck(Job job, Stacks stacks, LoadCase load, CaseResponse answer) {
+    /** What is said beside figures of the place that is being judged. */
+    private String remark = "";
+
+    /**
+     * @param spots where to judge besides at the patches; empty to leave it open
+     */
+    CaseCheck(
+            Job job, Stacks stacks, LoadCase load, CaseResponse answer, List<Response.Spot> spots) {
         this.job = job;
+        this.spots = spots;
         this.stacks = stacks;
         this.load = load;
         this.answer = answer;
@@ -69,6 +78,11 @@ final class CaseCheck {
 
     CaseResponse answer() {
         return answer;
+    }
+
+    /** Returns where it is judged besides at the patches; empty where that is left open. */
+    List<Response.Spot> spots() {
+        return spots;
     }
 
     /** Moves to another stack, and warms it. */
@@ -112,7 +126,6 @@ final class CaseCheck {
     }
 
     List<Margin> margins() {
-        List<Response.Spot> spots = answer.loaded().spots();
         for (Stations.Station station : Stations.of(job.panel(), load, spots)) {
             enter(stacks.at(station.x(), station.y()));
             here = local(station);
@@ -137,8 +150,14 @@ final class CaseCheck {
      * @param sign 1 under the load, -1 under the load the other way round
      */
     private void judge(Stations.Station at, Response response, int sign) {
-        SectionState state = response.state(at.x(), at.y());
-        SectionState rest = answer.standing().state(at.x(), at.y());
+        double radius = Reading.radius(stack.laminate);
+        Reading.Way way = Reading.way(around.toSharp(at.x(), at.y()), radius);
+        if (way == Reading.Way.NOT) {
+            return;
+        }
+        SectionState state = read(way, response, at, radius);
+        SectionState rest = read(way, answer.standing(), at, radius);
+        remark = way == Reading.Way.DISC ? Reading.words(radius) : near.remark();
         for (int i = 0; i < stack.bottom.length; i++) {
             if (stack.laminate.layers().get(i) instanceof Layer.Laid laid) {
                 double t = laid.thickness();
@@ -150,6 +169,13 @@ final class CaseCheck {
             judgeFoam(at, response, state, rest, sign);
             judgeSkins(at, state, rest, sign);
         }
+    }
+
+    private SectionState read(
+            Reading.Way way, Response response, Stations.Station at, double radius) {
+        return way == Reading.Way.DISC
+                ? Reading.mean(job.panel(), response, at.x(), at.y(), radius)
+                : response.state(at.x(), at.y());
     }
 
     private void judgePly(
@@ -178,7 +204,7 @@ final class CaseCheck {
                 multiplier,
                 List.of(job.limits().factors().skin(event.strength())),
                 near.skinStress(),
-                near.remark());
+                remark);
     }
 
     /**
@@ -216,13 +242,19 @@ final class CaseCheck {
             SectionState rest,
             int sign) {
         Layer.Core core = (Layer.Core) stack.laminate.layers().get(stack.lastCore);
-        double radius = Hardware.radius(stack.laminate);
-        double free = here.isEmpty() ? around.toHardware(at.x(), at.y()) : Double.MAX_VALUE;
-        if (free >= 2 * radius) {
+        double radius = Reading.radius(stack.laminate);
+        Reading.Way way =
+                here.isEmpty()
+                        ? Reading.way(around.toPad(at.x(), at.y()), radius)
+                        : Reading.Way.POINT;
+        if (way == Reading.Way.POINT) {
             judgeCoreShear(core.foam(), at, state, rest, sign);
-        } else if (free >= radius) {
-            SectionState mean = Hardware.mean(job.panel(), response, at.x(), at.y(), radius);
+        } else if (way == Reading.Way.DISC) {
+            String before = remark;
+            remark = Reading.words(radius);
+            SectionState mean = Reading.mean(job.panel(), response, at.x(), at.y(), radius);
             judgeCoreShear(core.foam(), at, mean, rest, sign);
+            remark = before;
         }
         for (double z : new double[] {stack.layered.foamBottom(), stack.layered.foamTop()}) {
             Triple stress = core.stiffness().times(state.strainAt(stack.layered, z));
@@ -272,7 +304,7 @@ final class CaseCheck {
                 least,
                 List.of(factors.on(people ? Factors.On.CORE_SHEAR_PEOPLE : Factors.On.CORE_SHEAR)),
                 near.coreShear(),
-                near.remark());
+                remark);
     }
 
     private void judgeSkins(Stations.Station at, SectionState state, SectionState rest, int sign) {

@@ -3,51 +3,21 @@ package org.coachskin.check;
 import java.util.List;
 import org.coachskin.analysis.CaseResponse;
 import org.coachskin.analysis.Held;
-import org.coachskin.analysis.Response;
 import org.coachskin.failure.Factors;
 import org.coachskin.failure.Mode;
 import org.coachskin.laminate.Laminate;
 import org.coachskin.laminate.Layer;
-import org.coachskin.laminate.SectionState;
 import org.coachskin.material.Strength;
 import org.coachskin.panel.Fitting;
 import org.coachskin.panel.Panel;
 
 /**
- * How foam is read and judged around hinges, latches and rests.
- *
- * <p><b>Reading rule.</b> At a pad's rim and at a sharp corner of an opening the shear of the
- * theory has no limit: it grows the nearer one looks. So beside them it is the mean over a disc of
- * radius max(thickness, 5 mm) whose centre keeps one radius away. What happens nearer is judged as
- * punching: the pad's force over the perimeter half a thickness outside it.
+ * What happens nearer to hinges, latches and rests than foam is read ({@link Reading}): punching,
+ * the pad's force over the perimeter half a thickness outside it.
  */
 final class Hardware {
 
-    private static final double LEAST = 0.005;
-
     private Hardware() {}
-
-    /** Returns the radius of the disc over which foam shear is read [m]. */
-    static double radius(Laminate laminate) {
-        return Math.max(laminate.thickness(), LEAST);
-    }
-
-    /** Returns the mean state over a disc, from its middle and two rings of six places. */
-    static SectionState mean(Panel panel, Response response, double x, double y, double radius) {
-        SectionState sum = response.state(x, y);
-        int count = 1;
-        for (int k = 0; k < 12; k++) {
-            double r = radius * (k < 6 ? 0.5 : 0.87);
-            double angle = Math.PI * (k + (k < 6 ? 0 : 0.5)) / 3;
-            double px = x + r * StrictMath.cos(angle);
-            double py = y + r * StrictMath.sin(angle);
-            if (panel.hasMaterialAt(px, py) && !panel.laminateAt(px, py).isBare()) {
-                sum = sum.plus(response.state(px, py), 1);
-                count++;
-            }
-        }
-        return SectionState.ZERO.plus(sum, 1.0 / count);
-    }
 
     /** Keeps the punching of every pad that holds inward and outward. */
     static void judge(Job job, Stacks stacks, CaseResponse answer, Worst worst) {

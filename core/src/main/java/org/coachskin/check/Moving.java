@@ -29,6 +29,12 @@ final class Moving {
         return Stream.concat(stiffness(job, check).stream(), gap(job, check).stream()).toList();
     }
 
+    /** Returns how far a load case moves the panel where it does most [m]. */
+    static double movement(Job job, CaseCheck check) {
+        Place at = at(job, check);
+        return check.response().deflection(at.x(), at.y()) + check.sinking();
+    }
+
     /** Returns the felt stiffness under a palm, or the sag under a load that is spread. */
     private static Optional<Margin> stiffness(Job job, CaseCheck check) {
         LoadCase load = check.load();
@@ -104,7 +110,7 @@ final class Moving {
                 return new Place("under the " + load.name(), press.x(), press.y(), 0);
             }
         }
-        List<Response.Spot> spots = check.response().spots();
+        List<Response.Spot> spots = check.spots();
         return spots.stream()
                 .max(
                         Comparator.comparingDouble(

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.coachskin.analysis.Analysis;
 import org.coachskin.analysis.CaseResponse;
+import org.coachskin.analysis.Response;
 import org.coachskin.failure.Mode;
 import org.coachskin.panel.EverydayLoads;
 import org.coachskin.panel.LoadCase;
@@ -126,12 +127,21 @@ public final class PanelCheck {
         return cases(job, solvers.of(job.panel()));
     }
 
-    private static List<CaseCheck> cases(Job job, Analysis solver) {
+    static List<CaseCheck> cases(Job job, Analysis solver) {
+        return cases(job, solver, List.of());
+    }
+
+    /**
+     * @param places where to judge besides at the patches; empty for where the solver says
+     */
+    static List<CaseCheck> cases(Job job, Analysis solver, List<Response.Spot> places) {
         Stacks stacks = new Stacks(job.panel());
         List<CaseResponse> answers = solver.loadCases(job.panel(), job.loads());
         List<CaseCheck> cases = new ArrayList<>();
         for (int i = 0; i < answers.size(); i++) {
-            cases.add(new CaseCheck(job, stacks, job.loads().get(i), answers.get(i)));
+            CaseResponse answer = answers.get(i);
+            List<Response.Spot> spots = places.isEmpty() ? answer.loaded().spots() : places;
+            cases.add(new CaseCheck(job, stacks, job.loads().get(i), answer, spots));
         }
         return cases;
     }
@@ -160,7 +170,7 @@ public final class PanelCheck {
                 .toList();
     }
 
-    private static List<Margin> worstOfEachMode(Job job, List<CaseCheck> cases) {
+    static List<Margin> worstOfEachMode(Job job, List<CaseCheck> cases) {
         Map<Mode, Margin> worst = new EnumMap<>(Mode.class);
         for (CaseCheck check : cases) {
             List<Margin> margins = new ArrayList<>(check.margins());

@@ -14,9 +14,11 @@ final class Surroundings {
 
     private final Panel panel;
     private final List<Fitting.Pad> pads;
+    private final List<Shape.Point> sharp;
 
     Surroundings(Panel panel) {
         this.panel = panel;
+        sharp = panel.sharpPlaces();
         pads =
                 panel.support().fittings().stream()
                         .filter(Fitting.Pad.class::isInstance)
@@ -53,28 +55,20 @@ final class Surroundings {
         return Math.hypot(dx, dy);
     }
 
-    /**
-     * Returns how near the next fitting or sharp corner of an opening is, where the shear of the
-     * theory has no limit [m].
-     */
-    double toHardware(double x, double y) {
+    /** Returns how near the next pad's rim is [m]; 0 within it. */
+    double toPad(double x, double y) {
         double nearest = Double.POSITIVE_INFINITY;
         for (Fitting.Pad pad : pads) {
             nearest = Math.min(nearest, distance(pad, x, y));
         }
-        for (Opening opening : panel.openings()) {
-            if (opening.shape() instanceof Shape.Rectangle r && r.cornerRadius() == 0) {
-                double dx = Math.abs(x - opening.x()) - r.x() / 2;
-                double dy = Math.abs(y - opening.y()) - r.y() / 2;
-                nearest = Math.min(nearest, Math.hypot(dx, dy));
-            } else if (opening.shape() instanceof Shape.Polygon polygon) {
-                for (Shape.Point p : polygon.corners()) {
-                    nearest =
-                            Math.min(
-                                    nearest,
-                                    Math.hypot(x - opening.x() - p.x(), y - opening.y() - p.y()));
-                }
-            }
+        return nearest;
+    }
+
+    /** Returns how near the next sharp place is [m]. */
+    double toSharp(double x, double y) {
+        double nearest = Double.POSITIVE_INFINITY;
+        for (Shape.Point p : sharp) {
+            nearest = Math.min(nearest, Math.hypot(x - p.x(), y - p.y()));
         }
         return nearest;
     }

@@ -143,6 +143,15 @@ public record Panel(
         return zoneAt(x, y).map(Zone::laminate).orElse(laminate);
     }
 
+    /**
+     * Returns the places where plate theory has no limit, where the nearer one looks the larger
+     * stress and shear grow: sharp corners of openings, corners of the outline that point inward,
+     * corners of zones, and the ends of what holds a part of an edge. Pads are not among them.
+     */
+    public List<Shape.Point> sharpPlaces() {
+        return SharpPlaces.of(this);
+    }
+
     /** Returns whether a place lies on the panel and in no opening. */
     public boolean hasMaterialAt(double x, double y) {
         return Places.offset(outline, x - centreX(), y - centreY()) <= 0

@@ -112,6 +112,22 @@ final class Basis {
         return out;
     }
 
+    /** Returns the derivatives by {@code s} of what {@link #onEdge} returns. */
+    double[] slopeOnEdge(double s) {
+        double[] out = new double[2 + perEdge];
+        double[] value = new double[order];
+        double[] slope = new double[order];
+        jacobi(2 * s - 1, value, slope);
+        out[0] = -1;
+        out[1] = 1;
+        for (int k = 0; k < perEdge; k++) {
+            out[2 + k] =
+                    StrictMath.sqrt((2 * k + 3) / 2.0)
+                            * ((1 - 2 * s) * value[k] + 2 * s * (1 - s) * slope[k]);
+        }
+        return out;
+    }
+
     /**
      * Writes the Jacobi polynomials P_k^(1,1) and their derivatives (NIST DLMF 18.9.1, table
      * 18.9.1).

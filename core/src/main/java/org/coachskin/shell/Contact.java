@@ -30,31 +30,27 @@ final class Contact {
     private static final double LOST = 1e6;
 
     private final SealLine seal;
-    private final int unknowns;
-    private final Solve solve;
+    private final Flexibility flexibility;
 
-    /** Deflection of every point under a unit force per length at one point, and the solution. */
-    private final Map<Integer, Column> columns = new ConcurrentHashMap<>();
+    /** The panel on even springs. */
+    interface Flexibility {
 
-    private static final class Column {
-        final double[] deflections;
-        final double[] solution;
+        /**
+         * Returns the deflections of every point of the seal under a unit force per length at some
+         * of them, one row for each of those.
+         */
+        List<double[]> deflections(List<Integer> points);
 
-        Column(double[] deflections, double[] solution) {
-            this.deflections = deflections;
-            this.solution = solution;
-        }
+        /** Returns the solution under a load. */
+        double[] solve(double[] load);
     }
 
-    /** Solves with the panel on even springs: several loads, one solution each. */
-    interface Solve {
-        List<double[]> of(List<double[]> loads);
-    }
+    /** Deflections of every point under a unit force per length at one point. */
+    private final Map<Integer, double[]> columns = new ConcurrentHashMap<>();
 
-    Contact(SealLine seal, int unknowns, Solve solve) {
+    Contact(SealLine seal, Flexibility flexibility) {
         this.seal = seal;
-        this.unknowns = unknowns;
-        this.solve = solve;
+        this.flexibility = flexibility;
     }
 
     /**
@@ -134,7 +130,7 @@ final class Contact {
             double d = p.slope(w[active[i]]);
             double r0 = p.beyond(w[active[i]]) - d * w[active[i]];
             for (int j = 0; j < count; j++) {
-                double g = column(active[j]).deflections[active[i]];
+                double g = column(active[j])[active[i]];
                 matrix.set(i, j, (i == j ? 1 : 0) - d * g);
             }
             right.set(i, 0, r0 + d * w0[active[i]]);
@@ -185,7 +181,7 @@ final class Contact {
         double[] w = w0.clone();
         for (int j = 0; j < force.length; j++) {
             if (force[j] != 0) {
-                double[] g = column(j).deflections;
+                double[] g = column(j);
                 for (int i = 0; i < w.length; i++) {
                     w[i] += force[j] * g[i];
                 }
@@ -195,19 +191,18 @@ final class Contact {
     }
 
     private double[] solution(double[] even, double[] force) {
-        double[] x = even.clone();
+        double[] load = new double[seal.unknowns];
+        boolean any = false;
         for (int j = 0; j < force.length; j++) {
             if (force[j] != 0) {
-                double[] unit = column(j).solution;
-                for (int i = 0; i < x.length; i++) {
-                    x[i] += force[j] * unit[i];
-                }
+                seal.addForce(j, force[j], load);
+                any = true;
             }
         }
-        return x;
+        return any ? ShellPanel.sum(even, flexibility.solve(load), 1) : even;
     }
 
-    private Column column(int point) {
+    private double[] column(int point) {
         work(new int[] {point}, 1);
         return Objects.requireNonNull(columns.get(point));
     }
@@ -215,22 +210,16 @@ final class Contact {
     /** Works out the columns of some points that are not known yet, side by side. */
     private void work(int[] points, int count) {
         List<Integer> missing = new ArrayList<>();
-        List<double[]> loads = new ArrayList<>();
         for (int k = 0; k < count; k++) {
             if (!columns.containsKey(points[k])) {
-                double[] load = new double[unknowns];
-                seal.addForce(points[k], 1, load);
                 missing.add(points[k]);
-                loads.add(load);
             }
         }
-        List<double[]> solutions = loads.isEmpty() ? List.of() : solve.of(loads);
-        for (int k = 0; k < solutions.size(); k++) {
-            double[] w = new double[seal.points.size()];
-            for (int i = 0; i < w.length; i++) {
-                w[i] = seal.deflection(i, solutions.get(k));
+        if (!missing.isEmpty()) {
+            List<double[]> found = flexibility.deflections(missing);
+            for (int k = 0; k < missing.size(); k++) {
+                columns.put(missing.get(k), found.get(k));
             }
-            columns.put(missing.get(k), new Column(w, solutions.get(k)));
         }
     }
 }

@@ -1,9 +1,7 @@
 package org.coachskin.shell;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.TreeSet;
 import org.coachskin.laminate.Patch;
 import org.coachskin.mesh.Curve;
@@ -34,8 +32,11 @@ final class Drawn {
 
     private final Panel panel;
 
-    private Drawn(Panel panel) {
+    private final double share;
+
+    private Drawn(Panel panel, double share) {
         this.panel = panel;
+        this.share = share;
     }
 
     /**
@@ -44,42 +45,33 @@ final class Drawn {
      * @param loads whose patches and strips are followed
      */
     static Mesh mesh(Panel panel, List<Load> loads) {
-        return Mesher.mesh(new Drawn(panel).drawing(loads));
+        return mesh(panel, loads, 1);
+    }
+
+    /**
+     * Returns a mesh of a panel.
+     *
+     * @param loads whose patches and strips are followed
+     * @param share of the usual length of all edges: 1 for the usual mesh, less for a finer one
+     */
+    static Mesh mesh(Panel panel, List<Load> loads, double share) {
+        return Mesher.mesh(new Drawn(panel, share).drawing(loads));
     }
 
     /** Returns a mesh as a grid for polynomials of one order. */
     static Grid grid(Mesh mesh, int order) {
-        double[] x = new double[mesh.vertices()];
-        double[] y = new double[mesh.vertices()];
-        for (int v = 0; v < x.length; v++) {
-            x[v] = mesh.x(v);
-            y[v] = mesh.y(v);
-        }
-        int[] triangles = new int[3 * mesh.triangles()];
-        for (int i = 0; i < triangles.length; i++) {
-            triangles[i] = mesh.corner(i / 3, i % 3);
-        }
-        Map<Long, Element.Arc> arcs = new HashMap<>();
-        for (int e = 0; e < mesh.edges(); e++) {
-            Curve.Arc arc = mesh.arc(e);
-            if (arc != null) {
-                double end = arc.startAngle() + arc.sweep();
-                boolean up = mesh.start(e) < mesh.end(e);
-                arcs.put(
-                        Grid.key(mesh.start(e), mesh.end(e)),
-                        new Element.Arc(
-                                arc.centreX(),
-                                arc.centreY(),
-                                arc.radius(),
-                                up ? arc.startAngle() : end,
-                                up ? end : arc.startAngle()));
-            }
-        }
-        return new Grid(x, y, triangles, arcs, order);
+        return Net.of(mesh).grid(order);
+    }
+
+    /** Returns the grid of a panel: its mesh, made small towards sharp places. */
+    static Grid grid(Panel panel, Mesh mesh, int order) {
+        Net net = Net.of(mesh);
+        Graded.towards(net, panel.sharpPlaces());
+        return net.grid(order);
     }
 
     private Drawing drawing(List<Load> loads) {
-        double edge = COARSE * Math.min(panel.width(), panel.length());
+        double edge = share * COARSE * Math.min(panel.width(), panel.length());
         Drawing.Builder drawing = Drawing.outline(outline());
         drawing.wishes(Wishes.edgesUpTo(edge));
         for (Opening opening : panel.openings()) {
@@ -101,7 +93,7 @@ final class Drawn {
                                 pad.y() - pad.sizeY() / 2,
                                 pad.x() + pad.sizeX() / 2,
                                 pad.y() + pad.sizeY() / 2);
-                drawing.follow(rim, Math.min(edge, Math.min(pad.sizeX(), pad.sizeY())));
+                drawing.follow(rim, Math.min(edge, share * Math.min(pad.sizeX(), pad.sizeY())));
             }
         }
         for (Zone zone : panel.zones()) {
@@ -110,7 +102,7 @@ final class Drawn {
         return drawing.build();
     }
 
-    private static void follow(Drawing.Builder drawing, Load.Press press, double edge) {
+    private void follow(Drawing.Builder drawing, Load.Press press, double edge) {
         Patch patch = press.patch();
         double size = 2 * Math.min(patch.halfX(), patch.halfY());
         Loop rim =
@@ -121,7 +113,7 @@ final class Drawn {
                                 press.y() - patch.halfY(),
                                 press.x() + patch.halfX(),
                                 press.y() + patch.halfY());
-        drawing.follow(rim, Math.min(edge, size));
+        drawing.follow(rim, Math.min(edge, share * size));
     }
 
     private void followAcross(Drawing.Builder drawing, double y) {
@@ -137,7 +129,7 @@ final class Drawn {
             drawing.follow(box(box.x1(), box.y1(), box.x2(), box.y2()));
         } else if (region instanceof Region.AlongEdges band) {
             double w = band.width();
-            double fine = Math.min(edge, 4 * w);
+            double fine = Math.min(edge, 4 * share * w);
             for (Edge side : band.edges()) {
                 drawing.follow(
                         switch (side) {
@@ -152,7 +144,7 @@ final class Drawn {
             Opening opening = panel.opening(ring.opening());
             drawing.follow(
                     loop(opening.shape(), opening.x(), opening.y(), ring.width()),
-                    Math.min(edge, 4 * ring.width()));
+                    Math.min(edge, 4 * share * ring.width()));
         }
     }
 

@@ -39,7 +39,29 @@ final class Element {
      * @param start angle of the first corner [rad]
      * @param end angle of the second corner [rad]
      */
-    record Arc(double centreX, double centreY, double radius, double start, double end) {}
+    record Arc(double centreX, double centreY, double radius, double start, double end) {
+
+        Arc reversed() {
+            return part(end, start);
+        }
+
+        /** Returns the same circle between other angles. */
+        Arc part(double from, double to) {
+            return new Arc(centreX, centreY, radius, from, to);
+        }
+
+        /** Returns the place at an angle: x, y. */
+        double[] at(double angle) {
+            return new double[] {
+                centreX + radius * StrictMath.cos(angle), centreY + radius * StrictMath.sin(angle)
+            };
+        }
+
+        /** Returns how far the arc bulges from its chord [m]. */
+        double rise() {
+            return radius * (1 - StrictMath.cos((end - start) / 2));
+        }
+    }
 
     boolean isStraight() {
         return straight;

@@ -98,28 +98,18 @@ final class Model {
         return out;
     }
 
-    /** Returns x' K y over all triangles. */
-    double energy(double[] x, double[] y) {
-        return energy(section -> section.stiffness, x, y);
+    /** Returns the seven fields of every function of a triangle, function by function. */
+    double[] fields(double[] solution, int triangle) {
+        double[] out = new double[functions[triangle].length * Section.FIELDS];
+        for (int k = 0; k < functions[triangle].length; k++) {
+            unknowns.fields(solution, functions[triangle][k], out, k * Section.FIELDS);
+        }
+        return out;
     }
 
-    /** Returns x' K y over all triangles, K by a part of what each section resists. */
-    double energy(Function<Section, double[]> onGradients, double[] x, double[] y) {
-        int size = reference.basis.size;
-        double[][][] products = new double[3][3][size * size];
-        double sum = 0;
-        for (int t = 0; t < grid.triangles(); t++) {
-            grid.elements[t].products(reference, products);
-            double[] k = matrix(t, onGradients.apply(sections[t]), products);
-            int[] own = unknowns(t);
-            for (int i = 0; i < own.length; i++) {
-                for (int j = 0; j <= i; j++) {
-                    double both = x[own[i]] * y[own[j]];
-                    sum += k[i * own.length + j] * (i == j ? both : both + x[own[j]] * y[own[i]]);
-                }
-            }
-        }
-        return sum;
+    /** Returns x' K y over all triangles. */
+    double energy(double[] x, double[] y) {
+        return new Work(this, x, y).against(section -> section.stiffness);
     }
 
     /** Writes what two functions do to one another, field by field. */

@@ -23,6 +23,9 @@ final class SealLine {
 
     private final int perEdge;
 
+    /** How many unknowns the panel has. */
+    final int unknowns;
+
     /** One point of a seal. */
     static final class Point {
         final Fitting.RubberSeal seal;
@@ -78,6 +81,7 @@ final class SealLine {
 
     SealLine(Model model, List<Rim.Piece> rim, List<Fitting> fittings) {
         Basis basis = model.reference.basis;
+        unknowns = model.unknowns.count;
         perEdge = basis.order + 1;
         GaussIntegrator gauss = ReferenceTriangle.line(perEdge);
         for (Fitting fitting : fittings) {
@@ -94,12 +98,7 @@ final class SealLine {
     private void add(Model model, Fitting.RubberSeal seal, Rim.Piece piece, GaussIntegrator gauss) {
         Unknowns unknowns = model.unknowns;
         Basis basis = model.reference.basis;
-        int[] functions = new int[2 + basis.perEdge];
-        functions[0] = model.grid.ends[2 * piece.edge()];
-        functions[1] = model.grid.ends[2 * piece.edge() + 1];
-        for (int k = 0; k < basis.perEdge; k++) {
-            functions[2 + k] = unknowns.ofEdge(piece.edge(), k);
-        }
+        int[] functions = unknowns.ofEdge(model.grid, piece.edge());
         List<Integer> own = new ArrayList<>();
         List<double[]> parts = new ArrayList<>();
         for (int f = 0; f < functions.length; f++) {

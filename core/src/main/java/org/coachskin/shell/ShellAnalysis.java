@@ -8,9 +8,11 @@ import java.util.List;
 import java.util.Map;
 import org.coachskin.NoAnswerException;
 import org.coachskin.Problem;
+import org.coachskin.Require;
 import org.coachskin.analysis.Analysis;
 import org.coachskin.analysis.CaseResponse;
 import org.coachskin.analysis.Response;
+import org.coachskin.mesh.Mesh;
 import org.coachskin.panel.Load;
 import org.coachskin.panel.LoadCase;
 import org.coachskin.panel.Panel;
@@ -41,7 +43,8 @@ public final class ShellAnalysis implements Analysis {
 
     private final int order;
     private final boolean firstOrder;
-    private final Map<Object, Grid> grids = new LinkedHashMap<>();
+    private final double share;
+    private final Map<Object, Mesh> meshes = new LinkedHashMap<>();
     private final Deque<Factored> factored = new ArrayDeque<>();
 
     /** Creates the analysis in layered theory, of the usual order. */
@@ -56,11 +59,23 @@ public final class ShellAnalysis implements Analysis {
      * @param firstOrder whether skins and foam turn together, as in published tables
      */
     public ShellAnalysis(int order, boolean firstOrder) {
+        this(order, firstOrder, 1);
+    }
+
+    /**
+     * Creates an analysis on another mesh.
+     *
+     * @param order of the polynomials, 2 to 8
+     * @param firstOrder whether skins and foam turn together, as in published tables
+     * @param share of the usual length of all edges, above 0 [-]
+     */
+    public ShellAnalysis(int order, boolean firstOrder, double share) {
         if (order < 2 || order > 8) {
             throw new IllegalArgumentException("order " + order + " is not within 2 to 8");
         }
         this.order = order;
         this.firstOrder = firstOrder;
+        this.share = Require.positive("share of the usual edges", share, "");
     }
 
     @Override
@@ -147,17 +162,19 @@ public final class ShellAnalysis implements Analysis {
                         panel.zones().stream().map(zone -> zone.region()).toList(),
                         panel.support(),
                         followed);
-        synchronized (grids) {
-            Grid grid = grids.get(key);
-            if (grid == null) {
-                grid = Drawn.grid(Drawn.mesh(panel, followed), order);
-                if (grids.size() == KEPT) {
-                    grids.remove(grids.keySet().iterator().next());
+        Mesh mesh;
+        synchronized (meshes) {
+            Mesh known = meshes.get(key);
+            if (known == null) {
+                known = Drawn.mesh(panel, followed, share);
+                if (meshes.size() == KEPT) {
+                    meshes.remove(meshes.keySet().iterator().next());
                 }
-                grids.put(key, grid);
+                meshes.put(key, known);
             }
-            return grid;
+            mesh = known;
         }
+        return Drawn.grid(panel, mesh, order);
     }
 
     @Override

@@ -13,6 +13,7 @@ import org.coachskin.panel.Panel;
 import org.coachskin.sparse.Eigenpairs;
 import org.coachskin.sparse.Factor;
 import org.coachskin.sparse.FactorPlan;
+import org.coachskin.sparse.HalfSolved;
 import org.coachskin.sparse.Order;
 import org.coachskin.sparse.Pattern;
 import org.coachskin.sparse.SymmetricMatrix;
@@ -28,12 +29,16 @@ final class ShellPanel {
     /** How much stiffer than the panel a prop is that counts as rigid in vibration. */
     private static final double RIGID = 1e5;
 
+    /** Residual at which a vibration has settled: its frequency is off by the square of it. */
+    private static final double SETTLED = 1e-6;
+
     final Panel panel;
     final boolean firstOrder;
     final Model model;
     final List<Rim.Piece> rim;
     final List<Pads.Hold> holds;
     final SealLine seal;
+    private final EndWall wall;
     private final SymmetricMatrix matrix;
     private final List<int[]> own;
     private final Factor factor;
@@ -56,6 +61,7 @@ final class ShellPanel {
         model = new Model(grid, new ReferenceTriangle(basis, 2), sections, unknowns);
         holds = Pads.of(model, fittings);
         seal = new SealLine(model, rim, fittings);
+        wall = new EndWall(model);
         Pattern.Builder builder = Pattern.of(unknowns.count);
         model.enter(builder);
         List<int[]> own = new ArrayList<>();
@@ -64,6 +70,7 @@ final class ShellPanel {
             own.add(ids);
             builder.element(ids);
         }
+        wall.enter(builder);
         seal.enter(builder);
         Pattern pattern = builder.build();
         this.own = own;
@@ -73,14 +80,15 @@ final class ShellPanel {
                         .factor(matrix);
         holds.stream().filter(Pads.Hold::isRigid).forEach(rigid::add);
         flexibility = new DMatrixRMaj(rigid.size(), rigid.size());
-        for (int j = 0; stands() && j < rigid.size(); j++) {
-            double[] x = factor.solve(rigid.get(j).mean);
-            unitForces.add(x);
-            for (int i = 0; i < rigid.size(); i++) {
-                flexibility.set(i, j, rigid.get(i).of(x));
+        if (stands()) {
+            unitForces.addAll(together(rigid.stream().map(hold -> hold.mean).toList()));
+            for (int j = 0; j < rigid.size(); j++) {
+                for (int i = 0; i < rigid.size(); i++) {
+                    flexibility.set(i, j, rigid.get(i).of(unitForces.get(j)));
+                }
             }
         }
-        contact = new Contact(seal, unknowns.count, this::linearAll);
+        contact = new Contact(seal, new AtSeal(this));
     }
 
     /** Returns the stiffness with rigid holds propped {@code prop} times as stiffly as usual. */
@@ -93,7 +101,8 @@ final class ShellPanel {
             double k = hold.isRigid() ? prop * propping(hold.direction) : hold.stiffness;
             out.add(first + i, square(hold.mean, own.get(i), k));
         }
-        seal.addStiffness(out, first + holds.size());
+        wall.addStiffness(out, first + holds.size());
+        seal.addStiffness(out, first + holds.size() + wall.count());
         return out;
     }
 
@@ -182,7 +191,8 @@ final class ShellPanel {
         SymmetricMatrix stiff = stiffness(RIGID, matrix.pattern());
         SymmetricMatrix mass = new SymmetricMatrix(matrix.pattern());
         model.addMass(mass);
-        Eigenpairs lowest = Eigenpairs.lowest(stiff, mass, factor.plan().factor(stiff), count);
+        Eigenpairs lowest =
+                Eigenpairs.lowest(stiff, mass, factor.plan().factor(stiff), count, SETTLED);
         double[] out = new double[count];
         for (int i = 0; i < count; i++) {
             out[i] = Math.sqrt(lowest.value(i)) / (2 * Math.PI);
@@ -198,8 +208,8 @@ final class ShellPanel {
         return heldRigidly(factor.solve(load));
     }
 
-    /** Returns the solutions under several loads, which is quicker than one by one. */
-    private List<double[]> linearAll(List<double[]> loads) {
+    /** Returns A^-1 of several loads, which is quicker than one by one. */
+    private List<double[]> together(List<double[]> loads) {
         int n = model.unknowns.count;
         double[] all = new double[n * loads.size()];
         for (int i = 0; i < loads.size(); i++) {
@@ -208,30 +218,44 @@ final class ShellPanel {
         factor.solver().solve(all, all, loads.size());
         List<double[]> solutions = new ArrayList<>();
         for (int i = 0; i < loads.size(); i++) {
-            solutions.add(heldRigidly(Arrays.copyOfRange(all, i * n, (i + 1) * n)));
+            solutions.add(Arrays.copyOfRange(all, i * n, (i + 1) * n));
         }
         return solutions;
+    }
+
+    /** Returns loads after forward substitution. */
+    List<HalfSolved> half(List<double[]> loads) {
+        return factor.solver().half(loads);
+    }
+
+    /** Returns the unit loads of the rigid holds. */
+    List<double[]> rigidLoads() {
+        return rigid.stream().map(hold -> hold.mean).toList();
+    }
+
+    /**
+     * Returns the forces against the rigid holds that take back how they have moved.
+     *
+     * @param moved of each rigid hold
+     */
+    double[] holding(double[] moved) {
+        DMatrixRMaj force = new DMatrixRMaj(rigid.size(), 1);
+        if (!rigid.isEmpty()) {
+            CommonOps_DDRM.solve(flexibility, DMatrixRMaj.wrap(rigid.size(), 1, moved), force);
+        }
+        return force.data;
     }
 
     private double[] heldRigidly(double[] propped) {
         int n = propped.length;
         double[] x = Arrays.copyOf(propped, n + rigid.size());
-        if (rigid.isEmpty()) {
-            return x;
-        }
-        DMatrixRMaj moved = new DMatrixRMaj(rigid.size(), 1);
-        for (int i = 0; i < rigid.size(); i++) {
-            moved.set(i, 0, rigid.get(i).of(x));
-        }
-        DMatrixRMaj force = new DMatrixRMaj(rigid.size(), 1);
-        CommonOps_DDRM.solve(flexibility, moved, force);
+        double[] force = holding(rigid.stream().mapToDouble(hold -> hold.of(propped)).toArray());
         for (int j = 0; j < rigid.size(); j++) {
             double[] unit = unitForces.get(j);
-            double f = force.get(j, 0);
             for (int i = 0; i < unit.length; i++) {
-                x[i] -= f * unit[i];
+                x[i] -= force[j] * unit[i];
             }
-            x[n + j] = -f;
+            x[n + j] = -force[j];
         }
         return x;
     }
@@ -273,10 +297,9 @@ final class ShellPanel {
         return linear(load);
     }
 
-    /** Returns this panel's elements with the stacks of another. */
-    Model with(Panel other) {
-        Section[] sections = Sections.of(other, model.grid, firstOrder);
-        return new Model(model.grid, model.reference, sections, model.unknowns);
+    /** Returns the stacks of another panel of this one's shape, triangle by triangle. */
+    Section[] sections(Panel other) {
+        return Sections.of(other, model.grid, firstOrder);
     }
 
     /**

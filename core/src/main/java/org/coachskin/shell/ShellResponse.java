@@ -85,7 +85,7 @@ public final class ShellResponse implements Response {
     @Override
     public Owed owed(double x, double y) {
         double[] unit = shell.unitAt(x, y);
-        double foam = shell.model.energy(section -> section.foamShear, solution, unit);
+        double foam = new Work(shell.model, solution, unit).against(section -> section.foamShear);
         double seals = shell.seal.energy(solution, unit);
         return new Owed(deflection(x, y) - foam - seals, foam, seals);
     }
@@ -94,10 +94,9 @@ public final class ShellResponse implements Response {
     @Override
     public List<Double> nearby(List<Panel> others, double x, double y) {
         double[] unit = shell.unitAt(x, y);
-        double whole = deflection(x, y) + shell.model.energy(solution, unit);
-        return others.parallelStream()
-                .map(other -> whole - shell.with(other).energy(solution, unit))
-                .toList();
+        Work work = new Work(shell.model, solution, unit);
+        double whole = deflection(x, y) + work.against(section -> section.stiffness);
+        return others.stream().map(other -> whole - work.against(shell.sections(other))).toList();
     }
 
     private int triangle(double x, double y, double[] local) {

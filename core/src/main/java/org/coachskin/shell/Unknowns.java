@@ -124,6 +124,17 @@ final class Unknowns {
         return vertices + edge * basis.perEdge + k;
     }
 
+    /** Returns the functions that do not vanish on an edge, in the order of their trace. */
+    int[] ofEdge(Grid grid, int edge) {
+        int[] out = new int[2 + basis.perEdge];
+        out[0] = grid.ends[2 * edge];
+        out[1] = grid.ends[2 * edge + 1];
+        for (int k = 0; k < basis.perEdge; k++) {
+            out[2 + k] = ofEdge(edge, k);
+        }
+        return out;
+    }
+
     /** Writes which functions the basis of a triangle belongs to. */
     int[] functions(Grid grid, int t) {
         int[] out = new int[basis.size];

@@ -17,6 +17,9 @@ import java.util.List;
  */
 public final class Eigenpairs {
 
+    /** Length of a residual at which a value is good to rounding and a vector to 1e-9 or so. */
+    private static final double FINE = 1e-10;
+
     private final double[] value;
     private final double[][] vector;
     private final double[] residual;
@@ -39,6 +42,17 @@ public final class Eigenpairs {
      */
     public static Eigenpairs lowest(
             SymmetricMatrix a, SymmetricMatrix b, Factor factor, int count) {
+        return lowest(a, b, factor, count, FINE);
+    }
+
+    /**
+     * Solves to less than rounding.
+     *
+     * @param good length of the residual of A<sup>-1</sup> B x, relative, at which a vector is good
+     *     enough; the value is off by about its square
+     */
+    public static Eigenpairs lowest(
+            SymmetricMatrix a, SymmetricMatrix b, Factor factor, int count, double good) {
         if (a.size() != b.size() || a.size() != factor.plan().pattern().size()) {
             throw new IllegalArgumentException("A, B and the factor differ in size");
         }
@@ -50,7 +64,7 @@ public final class Eigenpairs {
             throw new ArithmeticException(
                     "A is not positive definite: see unknown " + factor.firstNegative());
         }
-        Krylov krylov = new Krylov(a, b, factor, count);
+        Krylov krylov = new Krylov(a, b, factor, count, good);
         List<double[]> found = krylov.vectors();
         double[] value = new double[found.size()];
         double[] residual = new double[found.size()];

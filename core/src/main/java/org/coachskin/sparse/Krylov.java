@@ -23,8 +23,8 @@ final class Krylov {
     /** After so many restarts values above zero that have not shown up are taken not to exist. */
     private static final int SURE = 5;
 
-    /** Length of a residual, relative to its own eigenvalue, at which a vector is good enough. */
-    private static final double GOOD = 1e-10;
+    /** A direction of which so little is left was rounded; what A does to it is worked out anew. */
+    private static final double ROUNDED = 1e-3;
 
     /** What orthogonalising must leave of a vector for it to be a direction of its own. */
     private static final double OWN = 1e-11;
@@ -34,13 +34,39 @@ final class Krylov {
     private final Solver solver;
     private final int n;
     private final int wanted;
+    private final double good;
     private final int most;
 
+    /** A direction, and what A does to it. */
+    private static final class Direction {
+        final double[] x;
+        final double[] ax;
+
+        Direction(double[] x, double[] ax) {
+            this.x = x;
+            this.ax = ax;
+        }
+
+        void add(double factor, Direction other) {
+            Vectors.add(factor, other.x, x);
+            Vectors.add(factor, other.ax, ax);
+        }
+
+        void scale(double factor) {
+            Vectors.scale(factor, x);
+            Vectors.scale(factor, ax);
+        }
+
+        double length() {
+            return Math.sqrt(Math.max(0, Vectors.dot(x, ax)));
+        }
+    }
+
     /** Orthonormal in the inner product of A. */
-    private final List<double[]> basis = new ArrayList<>();
+    private final List<Direction> basis = new ArrayList<>();
 
     /** Next directions, orthonormal to the basis and to one another. */
-    private List<double[]> next = new ArrayList<>();
+    private List<Direction> next = new ArrayList<>();
 
     /** A^-1 B seen from the basis. */
     private final double[][] seen;
@@ -52,17 +78,20 @@ final class Krylov {
     private int last;
 
     private final Random random = new Random(1);
-    private final double[] image;
 
-    Krylov(SymmetricMatrix a, SymmetricMatrix b, Factor factor, int wanted) {
+    /**
+     * @param good length of a residual, relative to its own eigenvalue, at which a vector is good
+     *     enough
+     */
+    Krylov(SymmetricMatrix a, SymmetricMatrix b, Factor factor, int wanted, double good) {
         this.a = a;
         this.b = b;
         solver = factor.solver();
         n = a.size();
         this.wanted = wanted;
+        this.good = good;
         most = Math.min(n, (2 * wanted + 28) / BLOCK * BLOCK);
         seen = new double[most + BLOCK][most + BLOCK];
-        image = new double[n];
     }
 
     /**
@@ -70,41 +99,53 @@ final class Krylov {
      */
     List<double[]> vectors() {
         growTo(Math.min(BLOCK, n));
-        for (int restart = 0; restart < RESTARTS; restart++) {
-            while (!next.isEmpty() && basis.size() + next.size() <= most) {
+        for (int restart = 0; restart < RESTARTS; ) {
+            if (!next.isEmpty()) {
                 expand();
             }
             int size = basis.size();
-            EigenDecomposition_F64<DMatrixRMaj> ritz = ritz(size);
-            Integer[] order = new Integer[size];
-            for (int i = 0; i < size; i++) {
-                order[i] = i;
-            }
-            Arrays.sort(order, (i, j) -> Double.compare(real(ritz, j), real(ritz, i)));
-            double floor =
-                    size == 0
-                            ? 0
-                            : 1e-12
-                                    * Math.max(
-                                            Math.abs(real(ritz, order[0])),
-                                            Math.abs(real(ritz, order[size - 1])));
-            int positive = 0;
-            int good = 0;
-            while (positive < Math.min(wanted, size) && real(ritz, order[positive]) > floor) {
-                if (left(vector(ritz, order[positive])) <= GOOD * real(ritz, order[positive])) {
-                    good++;
-                }
-                positive++;
-            }
-            boolean settled = good == positive && (positive == wanted || restart >= SURE);
             boolean exhausted = next.isEmpty();
-            int keep = settled || exhausted ? positive : Math.min(size, wanted + BLOCK);
-            turn(ritz, order, keep);
+            boolean full = exhausted || size + next.size() > most;
+            EigenDecomposition_F64<DMatrixRMaj> ritz = ritz(size);
+            Integer[] order = falling(ritz, size);
+            int positive = positive(ritz, order);
+            boolean settled = positive == wanted || (full && restart >= SURE);
+            for (int i = 0; settled && i < positive; i++) {
+                settled = left(vector(ritz, order[i])) <= good * real(ritz, order[i]);
+            }
             if (settled || exhausted) {
-                return basis;
+                turn(ritz, order, positive);
+                return basis.stream().map(direction -> direction.x).toList();
+            }
+            if (full) {
+                turn(ritz, order, Math.min(size, wanted + BLOCK));
+                restart++;
             }
         }
         throw new ArithmeticException("eigenvalues did not settle in " + RESTARTS + " restarts");
+    }
+
+    private static Integer[] falling(EigenDecomposition_F64<DMatrixRMaj> ritz, int size) {
+        Integer[] order = new Integer[size];
+        for (int i = 0; i < size; i++) {
+            order[i] = i;
+        }
+        Arrays.sort(order, (i, j) -> Double.compare(real(ritz, j), real(ritz, i)));
+        return order;
+    }
+
+    /** Returns how many of the wanted values have shown up above zero. */
+    private int positive(EigenDecomposition_F64<DMatrixRMaj> ritz, Integer[] order) {
+        if (order.length == 0) {
+            return 0;
+        }
+        double first = Math.abs(real(ritz, order[0]));
+        double floor = 1e-12 * Math.max(first, Math.abs(real(ritz, order[order.length - 1])));
+        int positive = 0;
+        while (positive < Math.min(wanted, order.length) && real(ritz, order[positive]) > floor) {
+            positive++;
+        }
+        return positive;
     }
 
     private static double real(EigenDecomposition_F64<DMatrixRMaj> ritz, int i) {
@@ -144,14 +185,14 @@ final class Krylov {
 
     /** Keeps the first Ritz vectors as the basis. */
     private void turn(EigenDecomposition_F64<DMatrixRMaj> ritz, Integer[] order, int keep) {
-        List<double[]> turned = new ArrayList<>();
+        List<Direction> turned = new ArrayList<>();
         for (int i = 0; i < keep; i++) {
             DMatrixRMaj s = vector(ritz, order[i]);
-            double[] x = new double[n];
+            Direction sum = new Direction(new double[n], new double[n]);
             for (int j = 0; j < basis.size(); j++) {
-                Vectors.add(s.get(j, 0), basis.get(j), x);
+                sum.add(s.get(j, 0), basis.get(j));
             }
-            turned.add(x);
+            turned.add(sum);
         }
         for (double[] row : seen) {
             Arrays.fill(row, 0);
@@ -168,31 +209,37 @@ final class Krylov {
         int wide = next.size();
         last = basis.size();
         basis.addAll(next);
-        double[] images = new double[wide * n];
+        double[] forces = new double[wide * n];
         for (int c = 0; c < wide; c++) {
-            b.multiply(next.get(c), image);
+            double[] image = new double[n];
+            b.multiply(next.get(c).x, image);
             for (int i = 0; i < basis.size(); i++) {
-                double h = Vectors.dot(basis.get(i), image);
+                double h = Vectors.dot(basis.get(i).x, image);
                 seen[i][last + c] = h;
                 seen[last + c][i] = h;
             }
-            System.arraycopy(image, 0, images, c * n, n);
+            System.arraycopy(image, 0, forces, c * n, n);
         }
-        solver.solve(images, images, wide);
-        List<double[]> found = new ArrayList<>();
+        double[] images = new double[wide * n];
+        solver.solve(forces, images, wide);
+        List<Direction> found = new ArrayList<>();
         List<double[]> rows = new ArrayList<>();
         for (int c = 0; c < wide; c++) {
-            double[] w = Arrays.copyOfRange(images, c * n, (c + 1) * n);
-            double before = length(w);
+            Direction w = new Direction(part(images, c), part(forces, c));
+            double before = w.length();
             orthogonal(w, basis, null);
             double[] part = new double[found.size()];
             orthogonal(w, found, part);
             for (int i = 0; i < part.length; i++) {
                 rows.get(i)[c] = part[i];
             }
-            double after = length(w);
+            double after = w.length();
+            if (after < ROUNDED * before) {
+                a.multiply(w.x, w.ax);
+                after = w.length();
+            }
             if (after > OWN * before) {
-                Vectors.scale(1 / after, w);
+                w.scale(1 / after);
                 found.add(w);
                 double[] row = new double[wide];
                 row[c] = after;
@@ -204,6 +251,10 @@ final class Krylov {
         growTo(wide);
     }
 
+    private double[] part(double[] all, int column) {
+        return Arrays.copyOfRange(all, column * n, (column + 1) * n);
+    }
+
     private void growTo(int wide) {
         boolean more = true;
         while (more && next.size() < wide) {
@@ -213,53 +264,51 @@ final class Krylov {
 
     /** Adds a random direction; false when there is none left. */
     private boolean grow() {
-        double[] w = random();
-        double before = length(w);
+        Direction w = random();
+        double before = w.length();
         if (before == 0) {
             return false;
         }
         orthogonal(w, basis, null);
         orthogonal(w, next, null);
-        double after = length(w);
+        a.multiply(w.x, w.ax);
+        double after = w.length();
         if (after <= 1e-8 * before) {
             return false;
         }
         // Rounding of what was left has been blown up: once more.
-        Vectors.scale(1 / after, w);
+        w.scale(1 / after);
         orthogonal(w, basis, null);
         orthogonal(w, next, null);
-        Vectors.scale(1 / length(w), w);
+        a.multiply(w.x, w.ax);
+        w.scale(1 / w.length());
         next.add(w);
         return true;
     }
 
     /** A^-1 B of a random vector: nothing in it that B does not see. */
-    private double[] random() {
+    private Direction random() {
         double[] x = new double[n];
         for (int i = 0; i < n; i++) {
             x[i] = random.nextDouble() - 0.5;
         }
-        b.multiply(x, image);
-        solver.solve(image, x);
-        return x;
+        double[] force = new double[n];
+        b.multiply(x, force);
+        solver.solve(force, x);
+        return new Direction(x, force);
     }
 
     /** Takes what lies along {@code directions} out of {@code w}, twice. */
-    private void orthogonal(double[] w, List<double[]> directions, double @Nullable [] sum) {
+    private static void orthogonal(
+            Direction w, List<Direction> directions, double @Nullable [] sum) {
         for (int turn = 0; turn < 2; turn++) {
-            a.multiply(w, image);
             for (int i = 0; i < directions.size(); i++) {
-                double h = Vectors.dot(directions.get(i), image);
-                Vectors.add(-h, directions.get(i), w);
+                double h = Vectors.dot(directions.get(i).ax, w.x);
+                w.add(-h, directions.get(i));
                 if (sum != null) {
                     sum[i] += h;
                 }
             }
         }
-    }
-
-    private double length(double[] x) {
-        a.multiply(x, image);
-        return Math.sqrt(Math.max(0, Vectors.dot(x, image)));
     }
 }

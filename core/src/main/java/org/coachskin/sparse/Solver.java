@@ -1,5 +1,8 @@
 package org.coachskin.sparse;
 
+import java.util.ArrayList;
+import java.util.List;
+
 /**
  * Forward and back substitution with a {@link Factor}, and the room it needs: solving allocates
  * nothing. One for each thread.
@@ -60,6 +63,31 @@ public final class Solver {
             }
             spread(x, c * n, wide);
         }
+    }
+
+    /**
+     * Returns loads after forward substitution, which tells what each does along the others.
+     *
+     * @param loads n values each
+     * @throws ArithmeticException when a pivot is null, naming its unknown
+     */
+    public List<HalfSolved> half(List<double[]> loads) {
+        factor.requireRegular();
+        int n = plan.unknownAt.length;
+        List<HalfSolved> out = new ArrayList<>();
+        for (int c = 0; c < loads.size(); c += AT_ONCE) {
+            int wide = Math.min(AT_ONCE, loads.size() - c);
+            for (int q = 0; q < AT_ONCE; q++) {
+                for (int i = 0; i < n; i++) {
+                    y[AT_ONCE * i + q] = q < wide ? loads.get(c + q)[plan.unknownAt[i]] : 0;
+                }
+            }
+            forwardFour();
+            for (int q = 0; q < wide; q++) {
+                out.add(new HalfSolved(factor, y, AT_ONCE, q));
+            }
+        }
+        return out;
     }
 
     /** Solves with the unknowns of null pivots held at zero. */
@@ -201,6 +229,9 @@ public final class Solver {
             int k = plan.columns(s);
             int r = plan.rows(s);
             int at = plan.valueStart[s];
+            if (isZero(4 * f, 4 * (f + k))) {
+                continue;
+            }
             for (int i = 0; i < 4 * r; i++) {
                 t[i] = 0;
             }
@@ -234,6 +265,14 @@ public final class Solver {
                 }
             }
         }
+    }
+
+    private boolean isZero(int from, int to) {
+        boolean zero = true;
+        for (int i = from; zero && i < to; i++) {
+            zero = y[i] == 0;
+        }
+        return zero;
     }
 
     private void backwardFour() {

@@ -55,16 +55,15 @@ class OwedTest {
         double whole = palm.deflection(X, Y);
         double[] unit = shell.unitAt(X, Y);
         double stretched =
-                shell.model.energy(
-                        section -> {
-                            double[] rest = section.stiffness.clone();
-                            for (int i = 0; i < rest.length; i++) {
-                                rest[i] -= section.foamShear[i];
-                            }
-                            return rest;
-                        },
-                        palm.solution(),
-                        unit);
+                new Work(shell.model, palm.solution(), unit)
+                        .against(
+                                section -> {
+                                    double[] rest = section.stiffness.clone();
+                                    for (int i = 0; i < rest.length; i++) {
+                                        rest[i] -= section.foamShear[i];
+                                    }
+                                    return rest;
+                                });
         assertEquals(whole, owed.skins() + owed.foam() + owed.seals(), 1e-12 * whole);
         assertEquals(stretched, owed.skins(), 1e-8 * whole);
         assertTrue(owed.foam() > 0.2 * whole && owed.seals() > 0.01 * whole, owed.toString());
