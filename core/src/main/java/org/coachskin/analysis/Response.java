@@ -42,6 +42,14 @@ public interface Response {
     }
 
     /**
+     * Returns places over which the numerical error varies as it does at a place: all of the same
+     * element, for a solver that has elements.
+     */
+    default List<Spot> beside(double x, double y) {
+        return List.of(new Spot(x, y));
+    }
+
+    /**
      * A place.
      *
      * @param x from the left edge [m]

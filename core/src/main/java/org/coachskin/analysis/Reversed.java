@@ -38,6 +38,11 @@ record Reversed(Response of) implements Response {
     }
 
     @Override
+    public List<Spot> beside(double x, double y) {
+        return of.beside(x, y);
+    }
+
+    @Override
     public SectionForces forces(double x, double y) {
         SectionForces f = of.forces(x, y);
         return new SectionForces(f.n().times(-1), f.m().times(-1), -f.qx(), -f.qy());

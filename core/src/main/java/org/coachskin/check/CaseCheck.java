@@ -52,11 +52,22 @@ final class CaseCheck {
     /** What is said beside figures of the place that is being judged. */
     private String remark = "";
 
+    /** Judges where the solver says. */
+    CaseCheck(Job job, Stacks stacks, LoadCase load, CaseResponse answer) {
+        this(job, stacks, load, answer, answer.loaded().spots(), Wrinkles.MOST);
+    }
+
     /**
      * @param spots where to judge besides at the patches; empty to leave it open
+     * @param wrinkled at how many of them wrinkling is worked out
      */
     CaseCheck(
-            Job job, Stacks stacks, LoadCase load, CaseResponse answer, List<Response.Spot> spots) {
+            Job job,
+            Stacks stacks,
+            LoadCase load,
+            CaseResponse answer,
+            List<Response.Spot> spots,
+            int wrinkled) {
         this.job = job;
         this.spots = spots;
         this.stacks = stacks;
@@ -71,7 +82,7 @@ final class CaseCheck {
         }
         stack = stacks.at(job.panel().width() / 2, job.panel().length() / 2);
         patchError = MethodError.beside(job.panel(), presses);
-        wrinkles = new Wrinkles(wanted(Factors.On.WRINKLING));
+        wrinkles = new Wrinkles(wanted(Factors.On.WRINKLING), wrinkled);
         Factors factors = job.limits().factors();
         worst = new Worst(load, load.stays() ? List.of(factors.on(Factors.On.STAYS)) : List.of());
     }

@@ -12,15 +12,17 @@ import org.coachskin.analysis.Response;
 import org.coachskin.failure.Mode;
 
 /**
- * One figure of a verdict that a numerical solution can get wrong.
+ * One figure of a verdict that elements can get wrong.
  *
  * @param kind what sort of figure
  * @param name which one, the same in every solution of one job
  * @param value in its unit
  * @param unit what an error is counted in: the value itself, or for forces the largest beside it
- * @param isMode whether it is the reserve of a mode
+ * @param group figures that err alike: forces of one load case, all of a sort otherwise
+ * @param mode the mode whose reserve it is, if it is one's
  */
-record Figure(Kind kind, String name, double value, double unit, boolean isMode) {
+record Figure(
+        Kind kind, String name, double value, double unit, String group, Optional<Mode> mode) {
 
     /** Sorts of figures. */
     enum Kind {
@@ -31,13 +33,13 @@ record Figure(Kind kind, String name, double value, double unit, boolean isMode)
         FREQUENCY
     }
 
-    /** Returns how far this lies from the same figure of a better solution, relative. */
-    double off(Figure better) {
-        return Math.abs(value - better.value) / better.unit;
+    /** Returns how far this lies from the same figure of another solution, relative. */
+    double off(Figure other) {
+        return Math.abs(value - other.value) / unit;
     }
 
-    private static Figure itself(Kind kind, String name, double value, boolean isMode) {
-        return new Figure(kind, name, value, Math.abs(value), isMode);
+    private static Figure of(Kind kind, String name, double value) {
+        return new Figure(kind, name, value, Math.abs(value), "", Optional.empty());
     }
 
     /**
@@ -46,52 +48,60 @@ record Figure(Kind kind, String name, double value, double unit, boolean isMode)
      *
      * @param margins the worst of each mode
      * @param cases the load cases
+     * @param moved where each of them moves the panel most
      * @param frequency lowest [Hz]
      */
     static Map<String, Figure> of(
-            Job job, List<Margin> margins, List<CaseCheck> cases, double frequency) {
-        List<Figure> figures = new ArrayList<>();
+            List<Margin> margins, List<CaseCheck> cases, List<Place> moved, double frequency) {
+        Map<String, Figure> figures = new LinkedHashMap<>();
         for (Margin margin : margins) {
             kind(margin.mode())
-                    .ifPresent(
-                            kind ->
-                                    figures.add(
-                                            itself(
-                                                    kind,
-                                                    margin.mode().words(),
-                                                    margin.reserve(),
-                                                    true)));
+                    .ifPresent(kind -> put(figures, reserve(kind, margin.mode(), margin)));
         }
-        for (CaseCheck check : cases) {
+        for (int i = 0; i < cases.size(); i++) {
+            CaseCheck check = cases.get(i);
             String under = " under " + check.load().name();
-            double moved = Moving.movement(job, check);
-            figures.add(itself(Kind.DEFLECTION, "movement" + under, moved, false));
-            addForces(check.answer().held(), under, figures);
+            double by = Moving.movement(check, moved.get(i));
+            put(figures, of(Kind.DEFLECTION, "movement" + under, by));
+            forces(check.answer().held(), under).forEach(figure -> put(figures, figure));
         }
-        figures.add(itself(Kind.FREQUENCY, "frequency", frequency, false));
-        Map<String, Figure> byName = new LinkedHashMap<>();
-        figures.forEach(figure -> byName.putIfAbsent(figure.name(), figure));
-        return byName;
+        put(figures, of(Kind.FREQUENCY, "frequency", frequency));
+        return figures;
     }
 
-    private static void addForces(Held held, String under, List<Figure> figures) {
+    private static void put(Map<String, Figure> figures, Figure figure) {
+        figures.putIfAbsent(figure.name(), figure);
+    }
+
+    private static Figure reserve(Kind kind, Mode mode, Margin margin) {
+        double value = margin.reserve();
+        return new Figure(kind, mode.words(), value, Math.abs(value), "", Optional.of(mode));
+    }
+
+    private static List<Figure> forces(Held held, String under) {
         double largest = Math.abs(held.sealForce());
         for (Held.Grip grip : held.grips()) {
             largest = Math.max(largest, Math.abs(grip.force()));
         }
+        List<Figure> forces = new ArrayList<>();
         for (Held.Grip grip : held.grips()) {
             String name = grip.name() + " " + grip.direction() + under;
-            figures.add(new Figure(Kind.REACTION, name, grip.force(), largest, false));
+            forces.add(
+                    new Figure(
+                            Kind.REACTION, name, grip.force(), largest, under, Optional.empty()));
         }
         if (!held.seals().isEmpty()) {
-            figures.add(
+            String name = "rubber seal" + under;
+            forces.add(
                     new Figure(
                             Kind.REACTION,
-                            "rubber seal" + under,
+                            name,
                             held.sealForce(),
                             largest,
-                            false));
+                            under,
+                            Optional.empty()));
         }
+        return forces;
     }
 
     /**

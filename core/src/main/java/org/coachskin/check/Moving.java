@@ -29,9 +29,8 @@ final class Moving {
         return Stream.concat(stiffness(job, check).stream(), gap(job, check).stream()).toList();
     }
 
-    /** Returns how far a load case moves the panel where it does most [m]. */
-    static double movement(Job job, CaseCheck check) {
-        Place at = at(job, check);
+    /** Returns how far a load case moves the panel at a place [m]. */
+    static double movement(CaseCheck check, Place at) {
         return check.response().deflection(at.x(), at.y()) + check.sinking();
     }
 
@@ -39,7 +38,7 @@ final class Moving {
     private static Optional<Margin> stiffness(Job job, CaseCheck check) {
         LoadCase load = check.load();
         Place at = at(job, check);
-        double total = check.response().deflection(at.x(), at.y()) + check.sinking();
+        double total = movement(check, at);
         if (load.kind() == LoadCase.Kind.FELT) {
             double k = check.force() / total;
             double wanted = job.limits().feltStiffness();
@@ -103,7 +102,7 @@ final class Moving {
     }
 
     /** Where a load moves the panel: under it, or where a load that is spread moves it most. */
-    private static Place at(Job job, CaseCheck check) {
+    static Place at(Job job, CaseCheck check) {
         LoadCase load = check.load();
         for (Load part : load.loads()) {
             if (part instanceof Load.Press press) {

@@ -7,7 +7,6 @@ import java.util.Map;
 import java.util.Optional;
 import org.coachskin.analysis.Analysis;
 import org.coachskin.analysis.CaseResponse;
-import org.coachskin.analysis.Response;
 import org.coachskin.failure.Mode;
 import org.coachskin.panel.EverydayLoads;
 import org.coachskin.panel.LoadCase;
@@ -87,12 +86,28 @@ public final class PanelCheck {
 
         /** Returns the verdict. */
         public Verdict verdict() {
-            return PanelCheck.this.verdict(job, cases());
+            if (!solvers.areAsked(job.panel())) {
+                List<CaseCheck> exact = cases();
+                return PanelCheck.this.verdict(
+                        job,
+                        exact,
+                        worstOfEachMode(job, exact),
+                        solvers.frequency(job.panel()),
+                        List.of());
+            }
+            Elements elements = new Elements(job, solvers);
+            Elements.Outcome outcome = elements.outcome(cases());
+            return PanelCheck.this.verdict(
+                    job, outcome.cases(), outcome.margins(), outcome.frequency(), outcome.errors());
         }
     }
 
-    private Verdict verdict(Job job, List<CaseCheck> cases) {
-        List<Margin> margins = withMeshError(job, worstOfEachMode(job, cases));
+    private Verdict verdict(
+            Job job,
+            List<CaseCheck> cases,
+            List<Margin> margins,
+            double frequency,
+            List<NumericalError> errors) {
         List<Movement> movements = Moving.movements(job, cases, solvers.firstOrder(job.panel()));
         Optional<Spread> felt = Optional.empty();
         for (int i = 0; i < movements.size() && felt.isEmpty(); i++) {
@@ -109,12 +124,13 @@ public final class PanelCheck {
                 margins,
                 movements,
                 felt,
-                solvers.frequency(job.panel()),
+                frequency,
                 EverydayLoads.liftOffSpeed(mass / job.panel().area()),
                 mass,
                 cases.stream().map(check -> check.answer().atRest()).toList(),
                 cases.stream().map(check -> check.answer().held()).toList(),
                 Cautions.of(job, movements),
+                errors,
                 cases.get(0).response().method());
     }
 
@@ -128,46 +144,13 @@ public final class PanelCheck {
     }
 
     static List<CaseCheck> cases(Job job, Analysis solver) {
-        return cases(job, solver, List.of());
-    }
-
-    /**
-     * @param places where to judge besides at the patches; empty for where the solver says
-     */
-    static List<CaseCheck> cases(Job job, Analysis solver, List<Response.Spot> places) {
         Stacks stacks = new Stacks(job.panel());
         List<CaseResponse> answers = solver.loadCases(job.panel(), job.loads());
         List<CaseCheck> cases = new ArrayList<>();
         for (int i = 0; i < answers.size(); i++) {
-            CaseResponse answer = answers.get(i);
-            List<Response.Spot> spots = places.isEmpty() ? answer.loaded().spots() : places;
-            cases.add(new CaseCheck(job, stacks, job.loads().get(i), answer, spots));
+            cases.add(new CaseCheck(job, stacks, job.loads().get(i), answers.get(i)));
         }
         return cases;
-    }
-
-    /**
-     * Notes beside every margin by how much its reserve differs from that of elements one order
-     * lower. That is the error of the coarser ones; of the finer ones it is a measure and no bound.
-     */
-    private List<Margin> withMeshError(Job job, List<Margin> margins) {
-        Optional<Analysis> coarser = solvers.coarser(job.panel());
-        if (coarser.isEmpty()) {
-            return margins;
-        }
-        Map<Mode, Double> rough = new EnumMap<>(Mode.class);
-        for (Margin margin : worstOfEachMode(job, cases(job, coarser.get()))) {
-            rough.put(margin.mode(), margin.reserve());
-        }
-        return margins.stream()
-                .map(
-                        margin -> {
-                            double fine = margin.reserve();
-                            double other = rough.getOrDefault(margin.mode(), fine);
-                            boolean known = Double.isFinite(fine) && fine > 0 && other > 0;
-                            return margin.withMeshError(known ? Math.abs(1 - fine / other) : 0);
-                        })
-                .toList();
     }
 
     static List<Margin> worstOfEachMode(Job job, List<CaseCheck> cases) {

@@ -1,6 +1,8 @@
 package org.coachskin.check;
 
+import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import org.coachskin.analysis.Analysis;
 import org.coachskin.panel.Panel;
 import org.coachskin.series.SeriesAnalysis;
@@ -12,8 +14,8 @@ final class Solvers {
     private final SeriesAnalysis series = new SeriesAnalysis();
     private final SeriesAnalysis firstOrderSeries = SeriesAnalysis.firstOrder();
     private final ShellAnalysis shell;
-    private final ShellAnalysis coarse = new ShellAnalysis(ShellAnalysis.ORDER - 1, false);
-    private final ShellAnalysis firstOrder = new ShellAnalysis(ShellAnalysis.ORDER - 1, true);
+    private final ShellAnalysis firstOrder;
+    private final Map<Integer, ShellAnalysis> orders = new ConcurrentHashMap<>();
     private final boolean brief;
 
     /**
@@ -22,7 +24,8 @@ final class Solvers {
      */
     Solvers(boolean brief) {
         this.brief = brief;
-        shell = brief ? coarse : new ShellAnalysis();
+        shell = new ShellAnalysis(brief ? ShellAnalysis.ORDER - 1 : ShellAnalysis.ORDER, false);
+        firstOrder = shell.ofOrder(ShellAnalysis.ORDER - 1).inFirstOrder();
     }
 
     Analysis of(Panel panel) {
@@ -33,9 +36,21 @@ final class Solvers {
         return panel.isPlain() && panel.rimCarried() && series.answers(panel);
     }
 
-    /** Returns a coarser solver that tells how far the elements are off, where that is asked. */
-    Optional<Analysis> coarser(Panel panel) {
-        return brief || isSeries(panel) ? Optional.empty() : Optional.of(coarse);
+    /** Returns whether it is asked how far the answer for a panel is off. */
+    boolean areAsked(Panel panel) {
+        return !brief && !isSeries(panel);
+    }
+
+    /** Returns the lowest natural frequency [Hz]; NaN where that is not asked. */
+    double frequency(Panel panel) {
+        return brief && !isSeries(panel) ? Double.NaN : of(panel).frequency(panel);
+    }
+
+    /** Returns elements of one order. */
+    ShellAnalysis ofOrder(int order) {
+        return order == ShellAnalysis.ORDER && !brief
+                ? shell
+                : orders.computeIfAbsent(order, shell::ofOrder);
     }
 
     /** Returns the solver in first-order theory, where that is asked. */
@@ -44,13 +59,5 @@ final class Solvers {
             return Optional.of(firstOrderSeries);
         }
         return brief ? Optional.empty() : Optional.of(firstOrder);
-    }
-
-    /** Returns the lowest natural frequency [Hz]; NaN where that is not asked. */
-    double frequency(Panel panel) {
-        if (isSeries(panel)) {
-            return series.frequency(panel);
-        }
-        return brief ? Double.NaN : coarse.frequency(panel);
     }
 }

@@ -23,6 +23,7 @@ import org.coachskin.failure.Mode;
  * @param atRest what fittings do before each load case comes, in the order of the job
  * @param held what fittings do under each load case
  * @param cautions sentences that have to stand beside the answer
+ * @param numericalErrors of movements, forces of fittings and the frequency; empty for a series
  * @param method theory and solver in words
  */
 public record Verdict(
@@ -39,6 +40,7 @@ public record Verdict(
         List<Held> atRest,
         List<Held> held,
         List<String> cautions,
+        List<NumericalError> numericalErrors,
         String method) {
 
     /** Sorts and copies the margins. */
@@ -48,6 +50,7 @@ public record Verdict(
         atRest = List.copyOf(atRest);
         held = List.copyOf(held);
         cautions = List.copyOf(cautions);
+        numericalErrors = List.copyOf(numericalErrors);
     }
 
     /** Returns where the movement under a load case comes from. */

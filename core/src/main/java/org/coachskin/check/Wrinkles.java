@@ -12,21 +12,27 @@ import org.coachskin.laminate.Triple;
 
 /**
  * Wrinkling of every skin at every place, judged where a skin is pushed most: the search for the
- * worst wave is dear, so of many places only the {@value #MOST} with the largest compression are
- * worked out, skin by skin and stack by stack.
+ * worst wave is dear, so of many places only those with the largest compression are worked out,
+ * skin by skin and stack by stack.
  */
 final class Wrinkles {
 
-    private static final int MOST = 60;
+    static final int MOST = 60;
+
+    /** So many are enough where a place is read again of which it is known that it is the worst. */
+    static final int AGAIN = 3;
 
     private final List<Factor> wanted;
+    private final int most;
     private final Map<FaceWrinkling, List<Pushed>> pushed = new LinkedHashMap<>();
 
     /**
      * @param wanted factors of safety
+     * @param most how many places of a skin are worked out
      */
-    Wrinkles(List<Factor> wanted) {
+    Wrinkles(List<Factor> wanted, int most) {
         this.wanted = wanted;
+        this.most = most;
     }
 
     /**
@@ -76,15 +82,15 @@ final class Wrinkles {
                 });
     }
 
-    private static List<Pushed> most(List<Pushed> places) {
-        if (places.size() <= MOST) {
+    private List<Pushed> most(List<Pushed> places) {
+        if (places.size() <= most) {
             return places;
         }
         return places.stream()
                 .sorted(
                         Comparator.comparingDouble((Pushed p) -> p.forces().compression())
                                 .reversed())
-                .limit(MOST)
+                .limit(most)
                 .toList();
     }
 }

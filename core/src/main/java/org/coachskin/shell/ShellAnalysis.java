@@ -44,7 +44,7 @@ public final class ShellAnalysis implements Analysis {
     private final int order;
     private final boolean firstOrder;
     private final double share;
-    private final Map<Object, Mesh> meshes = new LinkedHashMap<>();
+    private final Map<Object, Mesh> meshes;
     private final Deque<Factored> factored = new ArrayDeque<>();
 
     /** Creates the analysis in layered theory, of the usual order. */
@@ -70,12 +70,27 @@ public final class ShellAnalysis implements Analysis {
      * @param share of the usual length of all edges, above 0 [-]
      */
     public ShellAnalysis(int order, boolean firstOrder, double share) {
+        this(order, firstOrder, share, new LinkedHashMap<>());
+    }
+
+    private ShellAnalysis(int order, boolean firstOrder, double share, Map<Object, Mesh> meshes) {
         if (order < 2 || order > 8) {
             throw new IllegalArgumentException("order " + order + " is not within 2 to 8");
         }
         this.order = order;
         this.firstOrder = firstOrder;
         this.share = Require.positive("share of the usual edges", share, "");
+        this.meshes = meshes;
+    }
+
+    /** Returns the same analysis of another order, on the same meshes. */
+    public ShellAnalysis ofOrder(int other) {
+        return new ShellAnalysis(other, firstOrder, share, meshes);
+    }
+
+    /** Returns the same analysis in first-order theory, on the same meshes. */
+    public ShellAnalysis inFirstOrder() {
+        return new ShellAnalysis(order, true, share, meshes);
     }
 
     @Override

@@ -158,12 +158,24 @@ public final class ShellResponse implements Response {
     public List<Spot> spots() {
         List<Spot> spots = new ArrayList<>();
         for (Element element : shell.model.grid.elements) {
-            for (double[] at : LOOK) {
-                double[] place = element.map(at[0], at[1]);
-                spots.add(new Spot(place[0], place[1]));
-            }
+            addSpots(element, spots);
         }
         return spots;
+    }
+
+    /** Returns the same places of the triangle that holds a place. */
+    @Override
+    public List<Spot> beside(double x, double y) {
+        List<Spot> spots = new ArrayList<>();
+        addSpots(shell.model.grid.elements[triangle(x, y, new double[2])], spots);
+        return spots;
+    }
+
+    private static void addSpots(Element element, List<Spot> spots) {
+        for (double[] at : LOOK) {
+            double[] place = element.map(at[0], at[1]);
+            spots.add(new Spot(place[0], place[1]));
+        }
     }
 
     /** Returns what pads and seals do in this state. */

@@ -16,10 +16,9 @@
  * </pre>
  *
  * <p>On top: {@link org.coachskin.sparse.Residual} (how good an answer is, and better ones), {@link
- * org.coachskin.sparse.Condition}, {@link org.coachskin.sparse.LowRank} (some rows made stiffer or
- * rigid without another factorisation, condensation to them), {@link
- * org.coachskin.sparse.Eigenpairs}, {@link org.coachskin.sparse.MatrixMarket} (so that anyone can
- * time another solver on our matrices).
+ * org.coachskin.sparse.Condition}, {@link org.coachskin.sparse.HalfSolved} (what many small loads
+ * do along one another), {@link org.coachskin.sparse.Eigenpairs}, {@link
+ * org.coachskin.sparse.MatrixMarket} (so that anyone can time another solver on our matrices).
  *
  * <p>Vectors are the caller's arrays, one value for each unknown. Everything runs in one thread and
  * gives the same bits on every machine: sums have a fixed order, and no fused operation is used.

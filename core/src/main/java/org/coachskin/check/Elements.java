@@ -1,0 +1,177 @@
+package org.coachskin.check;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CompletionException;
+import java.util.function.Supplier;
+import org.coachskin.analysis.CaseResponse;
+import org.coachskin.analysis.Response;
+import org.coachskin.shell.ShellAnalysis;
+
+/**
+ * The answer of finite elements and how far it is off: the same figures, read at the same places,
+ * of elements one and two orders lower on the same mesh ({@link Convergence}). An answer that could
+ * turn within what the elements are off is worked out again one order higher, twice at most.
+ */
+final class Elements {
+
+    private static final int HIGHEST = ShellAnalysis.ORDER + 2;
+
+    /** Stands for first-order theory among the solutions that are on their way. */
+    private static final int FIRST_ORDER = 0;
+
+    private final Job job;
+    private final Solvers solvers;
+
+    /** Solutions that are on their way on another thread. */
+    private final Map<Integer, CompletableFuture<List<CaseResponse>>> begun = new LinkedHashMap<>();
+
+    /** Begins to work out what the estimates need, besides the answer itself. */
+    Elements(Job job, Solvers solvers) {
+        this.job = job;
+        this.solvers = solvers;
+        for (int below = 1; below <= 2; below++) {
+            ShellAnalysis coarser = solvers.ofOrder(ShellAnalysis.ORDER - below);
+            begun.put(
+                    ShellAnalysis.ORDER - below,
+                    begin(() -> coarser.loadCases(job.panel(), job.loads())));
+        }
+        solvers.firstOrder(job.panel())
+                .ifPresent(
+                        plain ->
+                                begun.put(
+                                        FIRST_ORDER,
+                                        begin(() -> plain.loadCases(job.panel(), job.loads()))));
+    }
+
+    private static CompletableFuture<List<CaseResponse>> begin(Supplier<List<CaseResponse>> work) {
+        return CompletableFuture.supplyAsync(work);
+    }
+
+    /**
+     * What elements say.
+     *
+     * @param cases judged
+     * @param margins the worst of each mode, with what the elements are off
+     * @param frequency lowest [Hz]
+     * @param errors of what no margin holds
+     */
+    record Outcome(
+            List<CaseCheck> cases,
+            List<Margin> margins,
+            double frequency,
+            List<NumericalError> errors) {}
+
+    /**
+     * Returns the outcome.
+     *
+     * @param cases judged by elements of the usual order
+     */
+    Outcome outcome(List<CaseCheck> cases) {
+        Outcome outcome = outcome(ShellAnalysis.ORDER, cases);
+        for (int order = ShellAnalysis.ORDER + 1;
+                order <= HIGHEST && outcome.margins().stream().anyMatch(Elements::couldTurn);
+                order++) {
+            outcome = outcome(order, PanelCheck.cases(job, solvers.ofOrder(order)));
+        }
+        return outcome;
+    }
+
+    private static boolean couldTurn(Margin margin) {
+        return margin.meshError() > Convergence.WANTED
+                && Math.abs(margin.reserve() - 1) < margin.meshError();
+    }
+
+    private Outcome outcome(int order, List<CaseCheck> cases) {
+        CompletableFuture<Double> vibrating =
+                CompletableFuture.supplyAsync(() -> solvers.ofOrder(order).frequency(job.panel()));
+        List<Margin> worst = PanelCheck.worstOfEachMode(job, cases);
+        Read read = new Read(worst, cases);
+        double frequency = value(vibrating);
+        Map<String, Figure> answer = Figure.of(worst, cases, read.moved, frequency);
+        List<CaseResponse> lower = solved(order - 1);
+        List<CaseResponse> lowest = solved(order - 2);
+        Convergence convergence =
+                new Convergence(
+                        answer,
+                        read.figures(lower, solvers.ofOrder(order - 1).frequency(job.panel())),
+                        read.figures(lowest, solvers.ofOrder(order - 2).frequency(job.panel())),
+                        read.astray(lower),
+                        read.astray(lowest));
+        List<Margin> margins = new ArrayList<>();
+        for (Margin margin : worst) {
+            margins.add(margin.withMeshError(convergence.error(margin.mode().words())));
+        }
+        List<NumericalError> errors = new ArrayList<>();
+        for (Figure figure : answer.values()) {
+            if (figure.mode().isEmpty()) {
+                errors.add(new NumericalError(figure.name(), convergence.error(figure.name())));
+            }
+        }
+        return new Outcome(cases, margins, frequency, errors);
+    }
+
+    private List<CaseResponse> solved(int order) {
+        CompletableFuture<List<CaseResponse>> underWay = begun.get(order);
+        return underWay == null
+                ? solvers.ofOrder(order).loadCases(job.panel(), job.loads())
+                : value(underWay);
+    }
+
+    /** The places at which an answer is worst, at which others are read too. */
+    private final class Read {
+        private final List<CaseCheck> cases;
+        private final List<Response.Spot> places;
+        private final List<Place> moved;
+        private final Stacks stacks = new Stacks(job.panel());
+
+        Read(List<Margin> worst, List<CaseCheck> cases) {
+            this.cases = cases;
+            places = Figure.places(worst, cases);
+            moved = cases.stream().map(check -> Moving.at(job, check)).toList();
+        }
+
+        private Map<String, Figure> figures(List<CaseResponse> answers, double frequency) {
+            List<CaseCheck> checks = new ArrayList<>();
+            for (int i = 0; i < answers.size(); i++) {
+                checks.add(
+                        new CaseCheck(
+                                job,
+                                stacks,
+                                job.loads().get(i),
+                                answers.get(i),
+                                places,
+                                Wrinkles.AGAIN));
+            }
+            List<Margin> worst = PanelCheck.worstOfEachMode(job, checks);
+            return Figure.of(worst, checks, moved, frequency);
+        }
+
+        /** Returns the figures of the answer, astray by as much as others differ from it. */
+        private List<Map<String, Figure>> astray(List<CaseResponse> others) {
+            List<Map<String, Figure>> all = new ArrayList<>();
+            for (int which = 0; which < Astray.PLACES; which++) {
+                List<CaseResponse> answers = new ArrayList<>();
+                for (int i = 0; i < others.size(); i++) {
+                    answers.add(Astray.of(cases.get(i).answer(), others.get(i), which));
+                }
+                all.add(figures(answers, Double.NaN));
+            }
+            return all;
+        }
+    }
+
+    private static <T> T value(CompletableFuture<T> future) {
+        try {
+            return future.join();
+        } catch (CompletionException e) {
+            if (e.getCause() instanceof RuntimeException cause) {
+                throw cause;
+            }
+            throw e;
+        }
+    }
+}

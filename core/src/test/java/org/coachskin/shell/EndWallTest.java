@@ -1,0 +1,90 @@
+package org.coachskin.shell;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import org.coachskin.TestStacks;
+import org.coachskin.laminate.Laminate;
+import org.coachskin.laminate.Layer;
+import org.coachskin.laminate.Patch;
+import org.coachskin.panel.Edge;
+import org.coachskin.panel.Fitting;
+import org.coachskin.panel.Load;
+import org.coachskin.panel.Panel;
+import org.coachskin.panel.Region;
+import org.coachskin.panel.Support;
+import org.coachskin.panel.Zone;
+import org.coachskin.sparse.Pattern;
+import org.coachskin.sparse.SymmetricMatrix;
+import org.junit.jupiter.api.Test;
+
+class EndWallTest {
+
+    private static final double FOAM = 0.012;
+
+    private static final Laminate SANDWICH = TestStacks.sandwich(2, FOAM, 1, 12e6, 4.2e6);
+
+    private static Zone lip(List<Edge> edges) {
+        Layer.Laid ply = new Layer.Laid(TestStacks.ply(), 0);
+        return new Zone("lip", new Region.AlongEdges(edges, 0.05), Laminate.of(ply, ply, ply), 0);
+    }
+
+    /** Sliding by gamma along the line stores k gamma^2 / 2 per length, k = A66 c of one ply. */
+    @Test
+    void storesWhatItsSkinShearedInItsPlaneStores() {
+        Panel panel =
+                Panel.flat("panel", 0.8, 0.6, SANDWICH).withZones(List.of(lip(List.of(Edge.LEFT))));
+        Fields fields = new Fields(panel, Drawn.grid(Drawn.mesh(panel, List.of()), 4), 4);
+        EndWall wall = new EndWall(fields.model);
+        Pattern.Builder builder = Pattern.of(fields.model.unknowns.count);
+        wall.enter(builder);
+        SymmetricMatrix matrix = new SymmetricMatrix(builder.build());
+        wall.addStiffness(matrix, 0);
+        double turn = 0.01;
+        double slope = 0.03;
+        double[] x = fields.of((px, py) -> new double[] {0, 0, slope * py, 0, turn, 0, turn});
+        double[] force = new double[x.length];
+        matrix.multiply(x, force);
+        double twice = 0;
+        for (int i = 0; i < x.length; i++) {
+            twice += x[i] * force[i];
+        }
+        Layer.Laid ply = new Layer.Laid(TestStacks.ply(), 0);
+        double k = ply.stiffness().m66() * ply.thickness() * FOAM;
+        double wanted = k * (turn + slope) * (turn + slope) * 0.6;
+        assertEquals(wanted, twice, 1e-10 * wanted);
+        // A turn as a rigid body does not slide.
+        double[] rigid = fields.of((px, py) -> new double[] {0, 0, turn * py, 0, -turn, 0, -turn});
+        matrix.multiply(rigid, force);
+        for (double f : force) {
+            assertEquals(0, f, 1e-9 * k * turn);
+        }
+    }
+
+    /** Without the wall elements of order four were 2 % off, and those of order six 1 %. */
+    @Test
+    void elementsOfTheUsualOrderFollowALip() {
+        Panel panel =
+                Panel.flat("lid", 0.8, 0.6, SANDWICH)
+                        .withZones(List.of(lip(List.of(Edge.values()))))
+                        .withSupport(
+                                new Support.Fittings(
+                                        List.of(
+                                                Fitting.Pad.hinge("left hinge", 0.15, 0.025),
+                                                Fitting.Pad.hinge("right hinge", 0.65, 0.025),
+                                                Fitting.Pad.latch("latch", 0.4, 0.575),
+                                                Fitting.RubberSeal.allRound())));
+        List<Load> palm = List.of(new Load.Press(250, new Patch.Rectangle(0.1, 0.08), 0.4, 0.3));
+        double usual = moved(new ShellAnalysis(), panel, palm);
+        double finer = moved(new ShellAnalysis(7, false), panel, palm);
+        assertTrue(usual < finer, usual + " m, finer " + finer + " m");
+        assertEquals(finer, usual, 5e-3 * finer);
+    }
+
+    private static double moved(ShellAnalysis analysis, Panel panel, List<Load> palm) {
+        List<Load> nothing = List.of();
+        var both = analysis.cases(panel, List.of(palm, nothing));
+        return both.get(0).deflection(0.4, 0.3) - both.get(1).deflection(0.4, 0.3);
+    }
+}
