@@ -137,9 +137,9 @@ final class CaseCheck {
      * @param sign 1 under the load, -1 under the load the other way round
      */
     private void judge(Stations.Station at, Response response, int sign) {
-        SectionState state = response.state(at.x(), at.y());
-        SectionState rest = answer.standing().state(at.x(), at.y());
-        for (int i = 0; i < stack.bottom.length; i++) {
+        SectionState state = at.state(response);
+        SectionState rest = at.state(answer.standing());
+        for (int i = 0; at.judged().plies() && i < stack.bottom.length; i++) {
             if (stack.laminate.layers().get(i) instanceof Layer.Laid laid) {
                 double t = laid.thickness();
                 judgePly(at, state, rest, sign, i, laid, stack.bottom[i] + 1e-6 * t);
@@ -147,8 +147,13 @@ final class CaseCheck {
             }
         }
         if (!stack.laminate.isBare()) {
-            judgeFoam(at, response, state, rest, sign);
-            judgeSkins(at, state, rest, sign);
+            if (at.judged().foamShear()) {
+                judgeFoamShear(at, response, state, rest, sign);
+            }
+            if (at.judged().skins()) {
+                judgeFoamTension(at, state, rest, sign);
+                judgeSkins(at, state, rest, sign);
+            }
         }
     }
 
@@ -178,7 +183,7 @@ final class CaseCheck {
                 multiplier,
                 List.of(job.limits().factors().skin(event.strength())),
                 near.skinStress(),
-                near.remark());
+                near.remark().isEmpty() ? at.remark() : near.remark());
     }
 
     /**
@@ -209,7 +214,7 @@ final class CaseCheck {
         return still;
     }
 
-    private void judgeFoam(
+    private void judgeFoamShear(
             Stations.Station at,
             Response response,
             SectionState state,
@@ -224,6 +229,11 @@ final class CaseCheck {
             SectionState mean = Hardware.mean(job.panel(), response, at.x(), at.y(), radius);
             judgeCoreShear(core.foam(), at, mean, rest, sign);
         }
+    }
+
+    private void judgeFoamTension(
+            Stations.Station at, SectionState state, SectionState rest, int sign) {
+        Layer.Core core = (Layer.Core) stack.laminate.layers().get(stack.lastCore);
         for (double z : new double[] {stack.layered.foamBottom(), stack.layered.foamTop()}) {
             Triple stress = core.stiffness().times(state.strainAt(stack.layered, z));
             Triple still = core.stiffness().times(standing(rest, core, z));

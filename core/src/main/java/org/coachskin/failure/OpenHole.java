@@ -25,7 +25,7 @@ public record OpenHole(double point, double mean, Source source) {
     };
 
     private static final double[] WEIGHTS = {
-        0.17392742256872693, 0.32607257743127307, 0.32607257743127307, 0.17392742256872693
+        0.17392742256872692, 0.32607257743127305, 0.32607257743127305, 0.17392742256872692
     };
 
     private static OpenHole standard() {
