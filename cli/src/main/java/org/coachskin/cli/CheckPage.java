@@ -217,9 +217,7 @@ final class CheckPage {
                             Rows.range(spreads.get(margin.mode()))));
         }
         page.table(table);
-        shown.stream()
-                .filter(margin -> !margin.remark().isEmpty())
-                .forEach(margin -> page.item(Rows.words(margin) + ": " + margin.remark()));
+        remarks(shown);
         String rest =
                 shown.size() < finite.size() ? "; all " + finite.size() + " modes: --all" : "";
         String eight =
@@ -228,6 +226,18 @@ final class CheckPage {
                         : "";
         page.paragraph("(a reserve under 1.00 means: change something" + rest + eight + ")")
                 .blank();
+    }
+
+    /** What has to be said of some rows; of those beside openings only of the worst. */
+    private void remarks(List<Margin> shown) {
+        boolean opening = false;
+        for (Margin margin : shown) {
+            boolean beside = verdict.openingBeside(margin).isPresent();
+            if (!margin.remark().isEmpty() && !(beside && opening)) {
+                page.item(figures.words(Rows.words(margin) + ": " + margin.remark()));
+            }
+            opening |= beside;
+        }
     }
 
     /** The cells of a row, the last of them only where scatter is shown. */

@@ -246,7 +246,8 @@ final class CaseCheck {
                     tension.value(),
                     CoreTension.reserve(stress, still, tension),
                     wanted(Factors.On.BOND),
-                    MethodError.AWAY.skinStress());
+                    MethodError.AWAY.skinStress(),
+                    at.remark());
         }
     }
 
@@ -315,7 +316,8 @@ final class CaseCheck {
                 stack.shear.m11(),
                 crimping,
                 wanted(Factors.On.WRINKLING),
-                MethodError.WRINKLING);
+                MethodError.WRINKLING,
+                at.remark());
     }
 
     private void judgeBond(
@@ -341,7 +343,8 @@ final class CaseCheck {
                 tension.value(),
                 SkinBond.reserve(pull, still, tension),
                 wanted(Factors.On.BOND),
-                MethodError.AWAY.skinStress());
+                MethodError.AWAY.skinStress(),
+                at.remark());
     }
 
     private List<Factor> wanted(Factors.On on) {

@@ -71,7 +71,8 @@ final class Wrinkles {
                                 critical,
                                 multiplier,
                                 wanted,
-                                MethodError.WRINKLING);
+                                MethodError.WRINKLING,
+                                p.at().remark());
                     }
                 });
     }

@@ -199,4 +199,30 @@ class OpeningRimsTest {
         double round = weakestPly(job(new Shape.Rectangle(0.12, 0.06, 0.03))).multiplier();
         assertTrue(round > 1.2 * sharp, round + " against " + sharp);
     }
+
+    /**
+     * A wide sheet has 3 to 4 times the stress of the uncut skin; a plate that does not shear 1.8
+     * (isotropic, bent one way), and foam lies between.
+     */
+    @Test
+    void aRoundOpeningRaisesStressByLessThanInAWideSheet() {
+        Verdict verdict = new PanelCheck().check(job(new Shape.Circle(0.05)));
+        Concentration raised = Concentration.of(verdict).orElseThrow();
+        assertEquals("vent", raised.opening());
+        assertTrue(raised.solved() > 1.2 && raised.solved() < raised.wideSheet(), "" + raised);
+        assertTrue(raised.wideSheet() > 2 && raised.wideSheet() < 5, "" + raised);
+        assertEquals(
+                Concentration.of(verdict),
+                verdict.margins().stream()
+                        .filter(m -> m.mode().isOfPlies())
+                        .findFirst()
+                        .flatMap(m -> Concentration.of(verdict, m)));
+    }
+
+    @Test
+    void whereTheTheoryHasNothingToSayItIsNotAsked() {
+        assertTrue(Concentration.of(new PanelCheck().check(job(SHARP))).isEmpty());
+        Shape.Circle nearTheEdge = new Shape.Circle(0.3);
+        assertTrue(Concentration.of(new PanelCheck().check(job(nearTheEdge))).isEmpty());
+    }
 }
