@@ -16,6 +16,7 @@ import org.coachskin.design.Change;
 import org.coachskin.failure.Mode;
 import org.coachskin.laminate.Schedule;
 import org.coachskin.panel.LoadCase;
+import org.coachskin.panel.Opening;
 import org.coachskin.prove.StripTest;
 
 /** The first screen: the verdict on a panel for the person who is going to build it. */
@@ -230,13 +231,15 @@ final class CheckPage {
 
     /** What has to be said of some rows; of those beside openings only of the worst. */
     private void remarks(List<Margin> shown) {
-        boolean opening = false;
+        boolean said = false;
         for (Margin margin : shown) {
-            boolean beside = verdict.openingBeside(margin).isPresent();
-            if (!margin.remark().isEmpty() && !(beside && opening)) {
-                page.item(figures.words(Rows.words(margin) + ": " + margin.remark()));
+            Optional<Opening> opening = verdict.openingBeside(margin);
+            if (!margin.remark().isEmpty() && !(said && opening.isPresent())) {
+                String where =
+                        opening.map(o -> "beside the " + o.name()).orElse(Rows.words(margin));
+                page.item(figures.words(where + ": " + margin.remark()));
             }
-            opening |= beside;
+            said |= opening.isPresent();
         }
     }
 
