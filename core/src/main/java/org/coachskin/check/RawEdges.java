@@ -43,7 +43,7 @@ final class RawEdges {
                 "Raw foam shows "
                         + all
                         + ": water gets in there and the skins peel. Turn a skin round it, or dig the "
-                        + "foam back 6 to 12 mm and fill the groove with thickened resin. "
+                        + "foam back about 10 mm and fill the groove with thickened resin. "
                         + "[common practice, no source]");
     }
 
