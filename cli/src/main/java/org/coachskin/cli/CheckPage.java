@@ -16,6 +16,7 @@ import org.coachskin.design.Change;
 import org.coachskin.failure.Mode;
 import org.coachskin.laminate.Schedule;
 import org.coachskin.panel.LoadCase;
+import org.coachskin.panel.Opening;
 import org.coachskin.prove.StripTest;
 
 /** The first screen: the verdict on a panel for the person who is going to build it. */
@@ -217,9 +218,7 @@ final class CheckPage {
                             Rows.range(spreads.get(margin.mode()))));
         }
         page.table(table);
-        shown.stream()
-                .filter(margin -> !margin.remark().isEmpty())
-                .forEach(margin -> page.item(Rows.words(margin) + ": " + margin.remark()));
+        remarks(shown);
         String rest =
                 shown.size() < finite.size() ? "; all " + finite.size() + " modes: --all" : "";
         String eight =
@@ -228,6 +227,20 @@ final class CheckPage {
                         : "";
         page.paragraph("(a reserve under 1.00 means: change something" + rest + eight + ")")
                 .blank();
+    }
+
+    /** What has to be said of some rows; of those beside openings only of the worst. */
+    private void remarks(List<Margin> shown) {
+        boolean said = false;
+        for (Margin margin : shown) {
+            Optional<Opening> opening = verdict.openingBeside(margin);
+            if (!margin.remark().isEmpty() && !(said && opening.isPresent())) {
+                String where =
+                        opening.map(o -> "beside the " + o.name()).orElse(Rows.words(margin));
+                page.item(figures.words(where + ": " + margin.remark()));
+            }
+            said |= opening.isPresent();
+        }
     }
 
     /** The cells of a row, the last of them only where scatter is shown. */

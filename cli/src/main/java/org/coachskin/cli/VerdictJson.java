@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import org.coachskin.analysis.Held;
 import org.coachskin.check.Answer;
+import org.coachskin.check.Concentration;
 import org.coachskin.check.Job;
 import org.coachskin.check.Margin;
 import org.coachskin.check.Movement;
@@ -39,6 +40,16 @@ final class VerdictJson {
             rows.add(row);
         }
         json.put(Remarks.clearly(verdict) ? "couldLeaveOut" : "wouldCure", rows);
+        Concentration.of(verdict)
+                .ifPresent(
+                        raised -> {
+                            Map<String, Object> one = new LinkedHashMap<>();
+                            one.put("opening", raised.opening());
+                            one.put("load", raised.loadCase());
+                            one.put("solved", raised.solved());
+                            one.put("wideSheet", raised.wideSheet());
+                            json.put("concentration", one);
+                        });
         Map<String, Object> test = new LinkedHashMap<>();
         test.put("width", strip.width());
         test.put("span", strip.span());

@@ -1,12 +1,12 @@
 package org.coachskin.cli;
 
 import java.util.ArrayList;
-import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import org.coachskin.check.Concentration;
 import org.coachskin.check.Job;
 import org.coachskin.check.Limits;
 import org.coachskin.check.Margin;
@@ -16,6 +16,7 @@ import org.coachskin.check.Verdict;
 import org.coachskin.failure.Factor;
 import org.coachskin.failure.FirstCrush;
 import org.coachskin.failure.Mode;
+import org.coachskin.failure.OpenHole;
 import org.coachskin.failure.PlyCriterion;
 import org.coachskin.laminate.Laminate;
 import org.coachskin.laminate.Layer;
@@ -27,9 +28,6 @@ import org.coachskin.panel.LoadCase;
 
 /** What stands behind one row: formula, sources, numbers that went in, a second theory's answer. */
 final class WhyPage {
-
-    private static final Set<Mode> PLIES =
-            EnumSet.of(Mode.PLY_PULLED, Mode.PLY_CRUSHED, Mode.PLY_SHEARED);
 
     private static final List<PlyCriterion> CRITERIA =
             List.of(
@@ -95,7 +93,10 @@ final class WhyPage {
         if (margin.mode() == Mode.LASTING_MARK || margin.mode() == Mode.CRUSHING) {
             firstCrush(table, margin);
         }
-        table.row("applied", amount(margin, margin.applied()), "");
+        table.row(
+                "applied",
+                amount(margin, margin.applied()),
+                verdict.openingBeside(margin).isPresent() ? figures.words(margin.remark()) : "");
         table.row(
                 margin.mode() == Mode.FELT_STIFFNESS ? "wanted" : "it takes",
                 amount(margin, margin.allowable()),
@@ -250,6 +251,8 @@ final class WhyPage {
         if (job.schedule().board() != null) {
             lines.put("seal coat: " + job.schedule().sealCoat().source(), "");
         }
+        verdict.openingBeside(margin)
+                .ifPresent(opening -> lines.put("open hole: " + OpenHole.STANDARD.source(), ""));
         margin.factors().forEach(factor -> lines.put(words(factor), ""));
         return new ArrayList<>(lines.keySet());
     }
@@ -265,7 +268,10 @@ final class WhyPage {
 
     private void secondAnswer(Page page, Margin margin) {
         switch (margin.mode()) {
-            case PLY_PULLED, PLY_CRUSHED, PLY_SHEARED -> otherCriteria(page);
+            case PLY_PULLED, PLY_CRUSHED, PLY_SHEARED -> {
+                otherCriteria(page);
+                Concentration.of(verdict, margin).ifPresent(c -> concentration(page, c));
+            }
             case FELT_STIFFNESS, SAG -> {
                 Movement movement =
                         verdict.movements().stream()
@@ -283,6 +289,18 @@ final class WhyPage {
         }
     }
 
+    private static void concentration(Page page, Concentration raised) {
+        page.paragraph(
+                "Right at the rim of the "
+                        + raised.opening()
+                        + " this skin has "
+                        + Figures.fixed(raised.solved(), 1)
+                        + " times the stress of the uncut panel by the elements, and "
+                        + Figures.fixed(raised.wideSheet(), 1)
+                        + " times it as a wide sheet by itself (Lekhnitskii, Anisotropic Plates "
+                        + "[from memory]); on foam it is less, near an edge more.");
+    }
+
     /** The weakest ply by each of the criteria, the one that governs first. */
     private void otherCriteria(Page page) {
         Page.Table table = new Page.Table("lr").row("weakest ply of all, by", "the load fits");
@@ -291,7 +309,7 @@ final class WhyPage {
         for (PlyCriterion criterion : CRITERIA) {
             Job other = job.withLimits(job.limits().withCriterion(criterion));
             check.margins(other).stream()
-                    .filter(m -> PLIES.contains(m.mode()))
+                    .filter(m -> m.mode().isOfPlies())
                     .mapToDouble(Margin::multiplier)
                     .min()
                     .ifPresent(m -> table.row(criterion.words(), Figures.times(m) + " times"));

@@ -2,6 +2,7 @@ package org.coachskin.check;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import org.coachskin.analysis.CaseResponse;
 import org.coachskin.analysis.Response;
 import org.coachskin.failure.CoreShear;
@@ -34,8 +35,7 @@ final class CaseCheck {
     private final Stacks stacks;
     private final LoadCase load;
     private final CaseResponse answer;
-    private final List<Response.Spot> spots;
-    private final Surroundings around;
+    private final List<Stations.Station> stations;
     private final List<LocalEffect> local = new ArrayList<>();
     private final List<Load.Press> presses = new ArrayList<>();
     private final Wrinkles wrinkles;
@@ -49,31 +49,29 @@ final class CaseCheck {
     private List<LocalEffect.Here> here = List.of();
     private MethodError near = MethodError.AWAY;
 
-    /** What is said beside figures of the place that is being judged. */
-    private String remark = "";
-
-    /** Judges where the solver says. */
+    /** Judges at patches and where the solver says. */
     CaseCheck(Job job, Stacks stacks, LoadCase load, CaseResponse answer) {
-        this(job, stacks, load, answer, answer.loaded().spots(), Wrinkles.MOST);
+        this(
+                job,
+                stacks,
+                load,
+                answer,
+                Stations.of(job.panel(), load, answer.loaded().spots()),
+                Wrinkles.MOST);
     }
 
-    /**
-     * @param spots where to judge besides at the patches; empty to leave it open
-     * @param wrinkled at how many of them wrinkling is worked out
-     */
-    CaseCheck(
+    private CaseCheck(
             Job job,
             Stacks stacks,
             LoadCase load,
             CaseResponse answer,
-            List<Response.Spot> spots,
+            List<Stations.Station> stations,
             int wrinkled) {
         this.job = job;
-        this.spots = spots;
         this.stacks = stacks;
+        this.stations = stations;
         this.load = load;
         this.answer = answer;
-        around = new Surroundings(job.panel());
         for (Load part : load.loads()) {
             if (part instanceof Load.Press press) {
                 presses.add(press);
@@ -91,9 +89,13 @@ final class CaseCheck {
         return answer;
     }
 
-    /** Returns where it is judged besides at the patches; empty where that is left open. */
-    List<Response.Spot> spots() {
-        return spots;
+    /** Returns another answer to the same load case, judged at some of the places only. */
+    CaseCheck again(CaseResponse other, Set<Response.Spot> places) {
+        List<Stations.Station> some =
+                stations.stream()
+                        .filter(at -> places.contains(new Response.Spot(at.x(), at.y())))
+                        .toList();
+        return new CaseCheck(job, stacks, load, other, some, Wrinkles.AGAIN);
     }
 
     /** Moves to another stack, and warms it. */
@@ -137,7 +139,7 @@ final class CaseCheck {
     }
 
     List<Margin> margins() {
-        for (Stations.Station station : Stations.of(job.panel(), load, spots)) {
+        for (Stations.Station station : stations) {
             enter(stacks.at(station.x(), station.y()));
             here = local(station);
             near = here.isEmpty() ? MethodError.AWAY : patchError;
@@ -161,15 +163,9 @@ final class CaseCheck {
      * @param sign 1 under the load, -1 under the load the other way round
      */
     private void judge(Stations.Station at, Response response, int sign) {
-        double radius = Reading.radius(stack.laminate);
-        Reading.Way way = Reading.way(around.toSharp(at.x(), at.y()), radius);
-        if (way == Reading.Way.NOT) {
-            return;
-        }
-        SectionState state = read(way, response, at, radius);
-        SectionState rest = read(way, answer.standing(), at, radius);
-        remark = way == Reading.Way.DISC ? Reading.words(radius) : near.remark();
-        for (int i = 0; i < stack.bottom.length; i++) {
+        SectionState state = at.state(response);
+        SectionState rest = at.state(answer.standing());
+        for (int i = 0; at.judged().plies() && i < stack.bottom.length; i++) {
             if (stack.laminate.layers().get(i) instanceof Layer.Laid laid) {
                 double t = laid.thickness();
                 judgePly(at, state, rest, sign, i, laid, stack.bottom[i] + 1e-6 * t);
@@ -177,16 +173,14 @@ final class CaseCheck {
             }
         }
         if (!stack.laminate.isBare()) {
-            judgeFoam(at, response, state, rest, sign);
-            judgeSkins(at, state, rest, sign);
+            if (at.judged().foamShear()) {
+                judgeCoreShear(at, state, rest, sign);
+            }
+            if (at.judged().skins()) {
+                judgeFoamTension(at, state, rest, sign);
+                judgeSkins(at, state, rest, sign);
+            }
         }
-    }
-
-    private SectionState read(
-            Reading.Way way, Response response, Stations.Station at, double radius) {
-        return way == Reading.Way.DISC
-                ? Reading.mean(job.panel(), response, at.x(), at.y(), radius)
-                : response.state(at.x(), at.y());
     }
 
     private void judgePly(
@@ -215,7 +209,7 @@ final class CaseCheck {
                 multiplier,
                 List.of(job.limits().factors().skin(event.strength())),
                 near.skinStress(),
-                remark);
+                near.remark().isEmpty() ? at.remark() : near.remark());
     }
 
     /**
@@ -246,27 +240,9 @@ final class CaseCheck {
         return still;
     }
 
-    private void judgeFoam(
-            Stations.Station at,
-            Response response,
-            SectionState state,
-            SectionState rest,
-            int sign) {
+    private void judgeFoamTension(
+            Stations.Station at, SectionState state, SectionState rest, int sign) {
         Layer.Core core = (Layer.Core) stack.laminate.layers().get(stack.lastCore);
-        double radius = Reading.radius(stack.laminate);
-        Reading.Way way =
-                here.isEmpty()
-                        ? Reading.way(around.toPad(at.x(), at.y()), radius)
-                        : Reading.Way.POINT;
-        if (way == Reading.Way.POINT) {
-            judgeCoreShear(core.foam(), at, state, rest, sign);
-        } else if (way == Reading.Way.DISC) {
-            String before = remark;
-            remark = Reading.words(radius);
-            SectionState mean = Reading.mean(job.panel(), response, at.x(), at.y(), radius);
-            judgeCoreShear(core.foam(), at, mean, rest, sign);
-            remark = before;
-        }
         for (double z : new double[] {stack.layered.foamBottom(), stack.layered.foamTop()}) {
             Triple stress = core.stiffness().times(state.strainAt(stack.layered, z));
             Triple still = core.stiffness().times(standing(rest, core, z));
@@ -279,12 +255,14 @@ final class CaseCheck {
                     tension.value(),
                     CoreTension.reserve(stress, still, tension),
                     wanted(Factors.On.BOND),
-                    MethodError.AWAY.skinStress());
+                    MethodError.AWAY.skinStress(),
+                    at.remark());
         }
     }
 
     private void judgeCoreShear(
-            Foam foam, Stations.Station at, SectionState state, SectionState rest, int sign) {
+            Stations.Station at, SectionState state, SectionState rest, int sign) {
+        Foam foam = ((Layer.Core) stack.laminate.layers().get(stack.lastCore)).foam();
         List<TransverseShear> loaded = stack.foamShear(state);
         List<TransverseShear> still = stack.foamShear(rest);
         double least = Double.POSITIVE_INFINITY;
@@ -315,7 +293,7 @@ final class CaseCheck {
                 least,
                 List.of(factors.on(people ? Factors.On.CORE_SHEAR_PEOPLE : Factors.On.CORE_SHEAR)),
                 near.coreShear(),
-                remark);
+                near.remark().isEmpty() ? at.remark() : near.remark());
     }
 
     private void judgeSkins(Stations.Station at, SectionState state, SectionState rest, int sign) {
@@ -348,7 +326,8 @@ final class CaseCheck {
                 stack.shear.m11(),
                 crimping,
                 wanted(Factors.On.WRINKLING),
-                MethodError.WRINKLING);
+                MethodError.WRINKLING,
+                at.remark());
     }
 
     private void judgeBond(
@@ -374,7 +353,8 @@ final class CaseCheck {
                 tension.value(),
                 SkinBond.reserve(pull, still, tension),
                 wanted(Factors.On.BOND),
-                MethodError.AWAY.skinStress());
+                MethodError.AWAY.skinStress(),
+                at.remark());
     }
 
     private List<Factor> wanted(Factors.On on) {

@@ -26,6 +26,7 @@ final class Cautions {
                                 + "calculation holds for (small movement). In truth it stiffens as it goes in.");
             }
         }
+        RawEdges.caution(job.panel()).ifPresent(cautions::add);
         Compatibility.of(job.schedule()).forEach(finding -> cautions.add(finding.toString()));
         return cautions;
     }

@@ -1,9 +1,11 @@
 package org.coachskin.check;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
 import java.util.function.Supplier;
@@ -124,27 +126,21 @@ final class Elements {
     /** The places at which an answer is worst, at which others are read too. */
     private final class Read {
         private final List<CaseCheck> cases;
-        private final List<Response.Spot> places;
+        private final Set<Response.Spot> places = new HashSet<>();
         private final List<Place> moved;
-        private final Stacks stacks = new Stacks(job.panel());
 
         Read(List<Margin> worst, List<CaseCheck> cases) {
             this.cases = cases;
-            places = Figure.places(worst, cases);
+            worst.forEach(
+                    margin ->
+                            places.add(new Response.Spot(margin.place().x(), margin.place().y())));
             moved = cases.stream().map(check -> Moving.at(job, check)).toList();
         }
 
         private Map<String, Figure> figures(List<CaseResponse> answers, double frequency) {
             List<CaseCheck> checks = new ArrayList<>();
             for (int i = 0; i < answers.size(); i++) {
-                checks.add(
-                        new CaseCheck(
-                                job,
-                                stacks,
-                                job.loads().get(i),
-                                answers.get(i),
-                                places,
-                                Wrinkles.AGAIN));
+                checks.add(cases.get(i).again(answers.get(i), places));
             }
             List<Margin> worst = PanelCheck.worstOfEachMode(job, checks);
             return Figure.of(worst, checks, moved, frequency);

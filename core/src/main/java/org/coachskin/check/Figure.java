@@ -1,14 +1,11 @@
 package org.coachskin.check;
 
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import org.coachskin.analysis.Held;
-import org.coachskin.analysis.Response;
 import org.coachskin.failure.Mode;
 
 /**
@@ -102,20 +99,6 @@ record Figure(
                             Optional.empty()));
         }
         return forces;
-    }
-
-    /**
-     * Returns those of the places judged where some mode is worst, so that another solution can be
-     * read there; at least one.
-     */
-    static List<Response.Spot> places(List<Margin> margins, List<CaseCheck> cases) {
-        Set<Response.Spot> worst = new HashSet<>();
-        for (Margin margin : margins) {
-            worst.add(new Response.Spot(margin.place().x(), margin.place().y()));
-        }
-        List<Response.Spot> judged = cases.get(0).spots();
-        List<Response.Spot> found = judged.stream().filter(worst::contains).distinct().toList();
-        return found.isEmpty() ? judged.subList(0, 1) : found;
     }
 
     /** Returns the sort of a mode's figure; empty for what is worked out from the patch alone. */

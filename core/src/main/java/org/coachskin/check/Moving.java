@@ -109,7 +109,7 @@ final class Moving {
                 return new Place("under the " + load.name(), press.x(), press.y(), 0);
             }
         }
-        List<Response.Spot> spots = check.spots();
+        List<Response.Spot> spots = check.response().spots();
         return spots.stream()
                 .max(
                         Comparator.comparingDouble(

@@ -1,72 +1,76 @@
 package org.coachskin.check;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
-import org.coachskin.analysis.Response;
-import org.coachskin.laminate.Laminate;
-import org.coachskin.laminate.SectionState;
 import org.coachskin.panel.Panel;
 import org.coachskin.panel.Zone;
 
 /**
  * How a panel is read near places where the theory has no limit, where stress and shear grow the
  * nearer one looks: sharp corners, ends of held edges and, for the shear of foam, the rims of pads.
- * Beside them a figure is the mean over a disc of radius max(thickness, 5 mm) whose middle keeps
- * one radius away. The disc stands for what is nearer.
+ *
+ * <p><b>Reading rule.</b> Beside them a figure is the mean over a disc of radius max(thickness, 5
+ * mm) whose middle keeps one radius away. The disc stands for what is nearer; nearer to a pad than
+ * that punching is judged ({@link Hardware}). Skins at the rim of an opening go by {@link
+ * OpeningRims}.
  */
 final class Reading {
 
     private static final double LEAST = 0.005;
 
-    private Reading() {}
+    private final Panel panel;
+    private final Surroundings around;
 
-    /** How to read at a place. */
-    enum Way {
-        POINT,
-        DISC,
-        /** A disc beside it says what there is to say. */
-        NOT
+    Reading(Panel panel, Surroundings around) {
+        this.panel = panel;
+        this.around = around;
     }
 
-    /**
-     * Returns how to read.
-     *
-     * @param distance from what is sharp [m]
-     * @param radius of the disc [m]
-     */
-    static Way way(double distance, double radius) {
-        return distance >= 2 * radius ? Way.POINT : distance >= radius ? Way.DISC : Way.NOT;
+    /** Adds a place as it is read beside sharp places; none where a disc stands for it. */
+    void besideSharpPlaces(Stations.Station at, List<Stations.Station> read) {
+        double radius = radius(at);
+        double distance = around.toSharp(at.x(), at.y());
+        if (distance >= 2 * radius) {
+            read.add(at);
+        } else if (distance >= radius) {
+            read.add(disc(at, radius, Stations.Judged.ALL));
+        }
     }
 
-    /** Returns the radius of the disc [m]. */
-    static double radius(Laminate laminate) {
-        return Math.max(laminate.thickness(), LEAST);
+    /** Adds a place as it is read beside sharp places and pads. */
+    void besideAll(Stations.Station at, List<Stations.Station> read) {
+        double radius = radius(at);
+        double distance = around.toPad(at.x(), at.y());
+        if (distance >= 2 * radius || around.toSharp(at.x(), at.y()) < 2 * radius) {
+            besideSharpPlaces(at, read);
+            return;
+        }
+        read.add(at.judged(Stations.Judged.REST));
+        if (distance >= radius) {
+            read.add(disc(at, radius, Stations.Judged.FOAM_SHEAR));
+        }
     }
 
-    /** Returns in words that a figure is a mean. */
-    static String words(double radius) {
-        return "the mean over a disc of "
-                + Math.round(2000 * radius)
-                + " mm; right at the corner or fitting the theory has no limit";
+    private double radius(Stations.Station at) {
+        return Math.max(panel.laminateAt(at.x(), at.y()).thickness(), LEAST);
     }
 
-    /**
-     * Returns the mean state over a disc, from its middle and two rings of six places, as far as it
-     * lies in the same zone.
-     */
-    static SectionState mean(Panel panel, Response response, double x, double y, double radius) {
-        Optional<Zone> zone = panel.zoneAt(x, y);
-        SectionState sum = response.state(x, y);
-        int count = 1;
+    /** The middle and two rings of six places, as far as they lie in the same zone. */
+    private Stations.Station disc(Stations.Station at, double radius, Stations.Judged judged) {
+        Optional<Zone> zone = panel.zoneAt(at.x(), at.y());
+        List<Stations.Sample> samples = new ArrayList<>();
+        samples.add(new Stations.Sample(at.x(), at.y(), 1));
         for (int k = 0; k < 12; k++) {
             double r = radius * (k < 6 ? 0.5 : 0.87);
             double angle = Math.PI * (k + (k < 6 ? 0 : 0.5)) / 3;
-            double px = x + r * StrictMath.cos(angle);
-            double py = y + r * StrictMath.sin(angle);
-            if (panel.hasMaterialAt(px, py) && panel.zoneAt(px, py).equals(zone)) {
-                sum = sum.plus(response.state(px, py), 1);
-                count++;
+            double x = at.x() + r * StrictMath.cos(angle);
+            double y = at.y() + r * StrictMath.sin(angle);
+            if (panel.hasMaterialAt(x, y) && panel.zoneAt(x, y).equals(zone)) {
+                samples.add(new Stations.Sample(x, y, 1));
             }
         }
-        return SectionState.ZERO.plus(sum, 1.0 / count);
+        String remark = "as mean over a disc of " + Math.round(2000 * radius) + " mm beside it";
+        return new Stations.Station(at.words(), at.x(), at.y(), judged, samples, remark);
     }
 }

@@ -5,6 +5,7 @@ import java.util.List;
 import org.coachskin.analysis.Response;
 import org.coachskin.laminate.Laminate;
 import org.coachskin.laminate.Layer;
+import org.coachskin.laminate.SectionState;
 import org.coachskin.panel.Load;
 import org.coachskin.panel.LoadCase;
 import org.coachskin.panel.Panel;
@@ -50,14 +51,77 @@ final class Stations {
         this.load = load;
     }
 
+    /** What is judged at a place. */
+    enum Judged {
+        /** All that can fail there. */
+        ALL,
+        /** Only the shear of the foam, since what else may fail is read otherwise. */
+        FOAM_SHEAR,
+        /** All but the shear of the foam. */
+        REST,
+        /** Only the plies. */
+        PLIES,
+        /** Plies, skins and what they tear. */
+        SKINS;
+
+        boolean plies() {
+            return this != FOAM_SHEAR;
+        }
+
+        boolean skins() {
+            return this == ALL || this == REST || this == SKINS;
+        }
+
+        boolean foamShear() {
+            return this == ALL || this == FOAM_SHEAR;
+        }
+    }
+
+    /**
+     * One place of several whose weighted mean is read.
+     *
+     * @param x from the left edge [m]
+     * @param y from the front edge [m]
+     * @param weight in any unit
+     */
+    record Sample(double x, double y, double weight) {}
+
     /**
      * One place to judge.
      *
      * @param words where, as a maker says it
      * @param x from the left edge [m]
      * @param y from the front edge [m]
+     * @param judged what is judged there
+     * @param samples places whose mean is read; all within one stack
+     * @param remark how it was read, where that is not right there; else empty
      */
-    record Station(String words, double x, double y) {}
+    record Station(
+            String words, double x, double y, Judged judged, List<Sample> samples, String remark) {
+        Station(String words, double x, double y) {
+            this(words, x, y, Judged.ALL, List.of(new Sample(x, y, 1)), "");
+        }
+
+        /** Returns what a panel does here. */
+        SectionState state(Response response) {
+            SectionState sum = SectionState.ZERO;
+            double weight = 0;
+            for (Sample sample : samples) {
+                sum = sum.plus(response.state(sample.x(), sample.y()), sample.weight());
+                weight += sample.weight();
+            }
+            return SectionState.ZERO.plus(sum, 1 / weight);
+        }
+
+        /** Returns this place with the shear of the foam only, where it is judged at all. */
+        Station foamShear() {
+            return judged(Judged.FOAM_SHEAR);
+        }
+
+        Station judged(Judged what) {
+            return new Station(words, x, y, what, samples, remark);
+        }
+    }
 
     static List<Station> of(Panel panel, LoadCase load, List<Response.Spot> spots) {
         Stations found = new Stations(panel, load);
@@ -66,13 +130,19 @@ final class Stations {
             found.addOverall(middle);
         }
         Surroundings around = new Surroundings(panel);
+        Reading reading = new Reading(panel, around);
+        List<Station> read = new ArrayList<>();
+        found.stations.forEach(at -> reading.besideSharpPlaces(at, read));
         for (Response.Spot spot : spots) {
             if (!found.isByPatch(spot)) {
-                found.stations.add(
-                        new Station(around.words(spot.x(), spot.y()), spot.x(), spot.y()));
+                reading.besideAll(
+                        new Station(around.words(spot.x(), spot.y()), spot.x(), spot.y()), read);
             }
         }
-        return found.stations;
+        read.replaceAll(
+                at -> OpeningRims.near(panel, at.x(), at.y()).isPresent() ? at.foamShear() : at);
+        read.addAll(OpeningRims.of(panel, around));
+        return read;
     }
 
     /**

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import org.coachskin.analysis.Held;
 import org.coachskin.failure.Mode;
+import org.coachskin.panel.Opening;
 
 /**
  * The answer to "will it hold?".
@@ -59,6 +60,22 @@ public record Verdict(
                 .filter(movement -> movement.loadCase().equals(loadCase))
                 .findFirst()
                 .orElseThrow(() -> new IllegalArgumentException("no load is called " + loadCase));
+    }
+
+    /**
+     * Returns the opening by whose rim a margin was read, as mean over some millimetres or a little
+     * away from it; empty for every other margin.
+     */
+    public Optional<Opening> openingBeside(Margin margin) {
+        boolean ofSkins =
+                margin.mode().isOfPlies()
+                        || margin.mode() == Mode.WRINKLING
+                        || margin.mode() == Mode.CRIMPING
+                        || margin.mode() == Mode.CORE_TENSION
+                        || margin.mode() == Mode.BOND;
+        return ofSkins
+                ? OpeningRims.near(job.panel(), margin.place().x(), margin.place().y())
+                : Optional.empty();
     }
 
     /** Returns the margin that decides. */

@@ -77,7 +77,8 @@ final class Wrinkles {
                                 critical,
                                 multiplier,
                                 wanted,
-                                MethodError.WRINKLING);
+                                MethodError.WRINKLING,
+                                p.at().remark());
                     }
                 });
     }

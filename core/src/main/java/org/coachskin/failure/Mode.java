@@ -56,6 +56,11 @@ public enum Mode {
         return theory;
     }
 
+    /** Returns whether it is a ply that breaks. */
+    public boolean isOfPlies() {
+        return this == PLY_PULLED || this == PLY_CRUSHED || this == PLY_SHEARED;
+    }
+
     /** The three questions. */
     public enum Question {
         /** Stiff enough? */

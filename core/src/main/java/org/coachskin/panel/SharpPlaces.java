@@ -11,6 +11,9 @@ import java.util.Set;
  */
 final class SharpPlaces {
 
+    /** A corner of a polygon counts where its rim turns by more than this [rad]. */
+    private static final double SHARP = Math.PI / 6;
+
     private final Panel panel;
     private final Set<Shape.Point> found = new LinkedHashSet<>();
 
@@ -65,11 +68,15 @@ final class SharpPlaces {
             Shape.Point p = corners.get((i + n - 1) % n);
             Shape.Point q = corners.get(i);
             Shape.Point r = corners.get((i + 1) % n);
+            double ax = q.x() - p.x();
+            double ay = q.y() - p.y();
+            double bx = r.x() - q.x();
+            double by = r.y() - q.y();
             area += q.x() * r.y() - r.x() * q.y();
-            turns[i] = (q.x() - p.x()) * (r.y() - q.y()) - (q.y() - p.y()) * (r.x() - q.x());
+            turns[i] = StrictMath.atan2(ax * by - ay * bx, ax * bx + ay * by);
         }
         for (int i = 0; i < n; i++) {
-            if (bend * turns[i] * area > 0) {
+            if (bend * turns[i] * Math.signum(area) > SHARP) {
                 add(x + corners.get(i).x(), y + corners.get(i).y());
             }
         }

@@ -14,6 +14,8 @@ final class FailureTables {
                 new WrinklingTest(),
                 new WinklerPlateTest(),
                 new SkinStripTest(),
+                new SheetHoleTest(),
+                new OpenHoleTest(),
                 new ClassRulesTest());
     }
 

@@ -35,11 +35,7 @@ final class NotHere {
                             "Levy; Way and Chia",
                             "deflections here are small against the thickness"),
                     new Case(
-                            "hole in a narrow strip",
-                            "Howland",
-                            "the finite elements give 3.036 at a tenth of the width where 3.03 is printed; a second method that says who is right is not written yet"),
-                    new Case(
-                            "strength beside a hole",
+                            "tests of strength beside a hole",
                             "Whitney and Nuismer",
                             "their distances are two fits; no table of tests came to us"),
                     new Case(

@@ -25,6 +25,9 @@ final class GroundSection {
     /** Rims nearer than this touch [m]. */
     private static final double TOUCH = 1e-3;
 
+    /** A strip of panel narrower than this is no panel [m]. */
+    private static final double THINNEST = 3e-3;
+
     private final Section root;
     private final Findings findings;
 
@@ -307,10 +310,15 @@ final class GroundSection {
                 within = false;
             }
         }
-        if (within && ground.room(opening) < TOUCH) {
+        double room = within ? ground.room(opening) : THINNEST;
+        if (room < THINNEST) {
             findings.add(
                     place,
-                    "The " + name + " touches or crosses the rim of the panel.",
+                    "The "
+                            + name
+                            + (room < TOUCH
+                                    ? " touches or crosses the rim of the panel."
+                                    : " leaves less than 3 mm of panel at the rim."),
                     "Move it inward or make it smaller; a notch is drawn under   outline:");
             within = false;
         }
@@ -326,14 +334,17 @@ final class GroundSection {
                         "Give this one another name.");
                 return false;
             }
-            if (Ground.gap(other, opening) < TOUCH) {
+            double gap = Ground.gap(other, opening);
+            if (gap < THINNEST) {
                 findings.add(
                         keys.keyNode(keys.has("centre") ? "centre" : "corners"),
                         "The openings \""
                                 + other.name()
                                 + "\" and \""
                                 + opening.name()
-                                + "\" touch or overlap.",
+                                + (gap < TOUCH
+                                        ? "\" touch or overlap."
+                                        : "\" leave less than 3 mm of panel between them."),
                         "Move them apart, or draw the two as one polygon.");
                 return false;
             }
