@@ -88,7 +88,8 @@ final class CheckPage {
         boolean clear = Remarks.clearly(verdict);
         if (changes.isEmpty()) {
             if (!verdict.holds()) {
-                page.line("No single change of ply or foam was found that would cure it.").blank();
+                page.line("No single change of ply, foam or fittings was found that would cure it.")
+                        .blank();
             }
             return;
         }
@@ -115,7 +116,7 @@ final class CheckPage {
                     stiffness
                             ? felt(change.verdict())
                             : Figures.reserve(change.verdict().governing().reserve()),
-                    figures.mass(Math.abs(change.addedMass())),
+                    change.addedMass() == 0 ? "-" : figures.mass(Math.abs(change.addedMass())),
                     Remarks.outcome(change.verdict()));
         }
         page.table(table);

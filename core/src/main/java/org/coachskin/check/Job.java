@@ -90,6 +90,11 @@ public record Job(
         return of(panel, other, recipes, loads, limits);
     }
 
+    /** Returns this job with the panel held otherwise. */
+    public Job withSupport(Support other) {
+        return new Job(panel.withSupport(other), schedule, recipes, loads, limits);
+    }
+
     /** Returns this job with another panel, whose stacks stay as they are. */
     Job withPanel(Panel other) {
         return new Job(other, schedule, recipes, loads, limits);
