@@ -285,7 +285,7 @@ enum Figures {
 
     /** How many times a load fits. */
     static String times(double multiplier) {
-        return multiplier > 999 ? "over 999" : fixed(multiplier, multiplier < 9.95 ? 1 : 0);
+        return multiplier > 99.5 ? "over 100" : fixed(multiplier, multiplier < 9.95 ? 1 : 0);
     }
 
     /** Allowable over applied. */

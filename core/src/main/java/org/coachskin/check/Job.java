@@ -100,6 +100,16 @@ public record Job(
         return new Job(other, schedule, recipes, loads, limits);
     }
 
+    /** Returns this job with other loads. */
+    public Job withLoads(List<LoadCase> other) {
+        return new Job(panel, schedule, recipes, other, limits);
+    }
+
+    /** Returns this job with its loads where they are, even those whose place is looked for. */
+    public Job withLoadsPlaced() {
+        return withLoads(loads.stream().map(load -> load.withSoftest(false)).toList());
+    }
+
     /** Returns this job with other limits. */
     public Job withLimits(Limits other) {
         return new Job(panel, schedule, recipes, loads, other);

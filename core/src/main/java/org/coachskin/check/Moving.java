@@ -101,7 +101,9 @@ final class Moving {
         LoadCase load = check.load();
         for (Load part : load.loads()) {
             if (part instanceof Load.Press press) {
-                return new Place("under the " + load.name(), press.x(), press.y(), 0);
+                String words = "under the " + load.name();
+                String where = load.softest() ? ", " + Surroundings.tape(press.x(), press.y()) : "";
+                return new Place(words + where, press.x(), press.y(), 0);
             }
         }
         List<Response.Spot> spots = check.response().spots();

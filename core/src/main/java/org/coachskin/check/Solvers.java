@@ -14,6 +14,7 @@ final class Solvers {
     private final ShellAnalysis shell;
     private final ShellAnalysis coarse = new ShellAnalysis(ShellAnalysis.ORDER - 1, false);
     private final ShellAnalysis firstOrder = new ShellAnalysis(ShellAnalysis.ORDER - 1, true);
+    private final ShellAnalysis sweeping = new ShellAnalysis(ShellAnalysis.ORDER - 2, false);
     private final boolean brief;
 
     /**
@@ -36,6 +37,11 @@ final class Solvers {
     /** Returns a coarser solver that tells how far the elements are off, where that is asked. */
     Optional<Analysis> coarser(Panel panel) {
         return brief || isSeries(panel) ? Optional.empty() : Optional.of(coarse);
+    }
+
+    /** Returns who looks for the softest place: a few hundredths do not matter there. */
+    Analysis sweeping(Panel panel) {
+        return isSeries(panel) ? series : sweeping;
     }
 
     /** Returns the solver in first-order theory, where that is asked. */

@@ -98,9 +98,11 @@ public final class Cures {
     private List<Candidate> byMass(Verdict verdict, Map<String, Schedule> schedules) {
         Forecast forecast = new Forecast(verdict);
         List<Candidate> candidates = new ArrayList<>();
+        // Another stack hardly moves the softest place; other fittings do.
+        Job placed = verdict.job().withLoadsPlaced();
         schedules.forEach(
                 (words, schedule) -> {
-                    Job job = verdict.job().withSchedule(schedule);
+                    Job job = placed.withSchedule(schedule);
                     candidates.add(
                             new Candidate(
                                     words,
