@@ -211,14 +211,19 @@ final class CheckPage {
                 "It is softest under "
                         + Rows.called(swept.load())
                         + " at about "
-                        + figures.size(softest.x())
+                        + figures.size(tens(softest.x()))
                         + " from left, "
-                        + figures.size(softest.y())
+                        + figures.size(tens(softest.y()))
                         + " from front: about "
                         + figures.stiffness(softest.stiffness())
                         + " "
                         + figures.stiffnessName()
                         + ". To judge it there write  at:\u00a0softest\u00a0place.");
+    }
+
+    /** A place that is told by the centimetre. */
+    private static double tens(double metres) {
+        return Math.round(100 * metres) / 100.0;
     }
 
     private Optional<Movement> felt() {
@@ -347,8 +352,17 @@ final class CheckPage {
                 "    coachskin check "
                         + Texts.asArgument(fileName)
                         + " --why \""
-                        + worst.mode().words()
+                        + whyWords(worst.mode())
                         + "\"");
+    }
+
+    /** Words that {@code --why} knows a mode by, few enough for the line. */
+    private static String whyWords(Mode mode) {
+        return switch (mode) {
+            case SEAL_GAP -> "gap";
+            case PUNCHING -> "round a fitting";
+            default -> mode.words();
+        };
     }
 
     static String sentence(String words) {

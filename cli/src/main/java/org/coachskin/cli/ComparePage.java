@@ -23,6 +23,9 @@ final class ComparePage {
     /** What fits beside the names of the rows. */
     private static final int MOST = 4;
 
+    /** A share of the movement from which the rubber seal has a row of its own. */
+    private static final double SEAL = 0.05;
+
     private final String title;
     private final Comparison comparison;
     private final Figures figures;
@@ -75,6 +78,9 @@ final class ComparePage {
                     c -> figures.movementNumber(palm(c).total()));
             row(table, block, "  skins", c -> figures.movementNumber(palm(c).bending()));
             row(table, block, "  foam", c -> figures.movementNumber(palm(c).sliding()));
+            if (block.stream().anyMatch(c -> palm(c).seal() > SEAL * palm(c).total())) {
+                row(table, block, "  rubber seal", c -> figures.movementNumber(palm(c).seal()));
+            }
         }
         reserve(table, block, "strength, reserve", Mode.Question.STRONG);
         reserve(table, block, "mark, reserve", Mode.Question.UNMARKED);

@@ -80,7 +80,7 @@ final class Moving {
                         place -> {
                             double gap = Math.max(0, -place.squeeze());
                             double allowed = job.limits().sealGap();
-                            String words = Surroundings.tape(place.x(), place.y());
+                            String words = Surroundings.atRim(job.panel(), place.x(), place.y());
                             return new Margin(
                                     Mode.SEAL_GAP,
                                     check.load().name(),
@@ -114,7 +114,7 @@ final class Moving {
                 .map(
                         spot ->
                                 new Place(
-                                        Surroundings.tape(spot.x(), spot.y()),
+                                        Surroundings.atRim(job.panel(), spot.x(), spot.y()),
                                         spot.x(),
                                         spot.y(),
                                         0))

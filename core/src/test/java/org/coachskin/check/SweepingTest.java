@@ -89,7 +89,14 @@ class SweepingTest {
 
     @Test
     void ofTwoImagesTheFirstIsNamed() {
-        Swept swept = Sweeping.of(carried(Edge.FRONT, Edge.REAR), PALM, SHELL);
+        Panel clamped =
+                carried(Edge.FRONT)
+                        .withSupport(
+                                new Support.Fittings(
+                                        List.of(
+                                                Fitting.HeldEdge.clamped(Edge.FRONT),
+                                                Fitting.HeldEdge.clamped(Edge.REAR))));
+        Swept swept = Sweeping.of(clamped, PALM, SHELL);
         assertEquals(0.05, swept.softest().x(), 1e-9);
         assertEquals(0.2, swept.softest().y(), 0.02);
     }
@@ -132,5 +139,15 @@ class SweepingTest {
     void aPlaceIsLookedForOnePressAlone() {
         LoadCase wind = LoadCase.of("wind", LoadCase.Kind.SPREAD, new Load.Pressure(-100));
         assertThrows(IllegalArgumentException.class, () -> wind.withSoftest(true));
+    }
+
+    @Test
+    void aPlaceAtTheRimIsToldByEdgeOrCorner() {
+        Panel panel = carried(Edge.FRONT);
+        assertEquals("in the rear left corner", Surroundings.atRim(panel, 0.001, 0.395));
+        assertEquals("in the front right corner", Surroundings.atRim(panel, 0.6, 0));
+        assertEquals("at the rear edge, 300 mm from left", Surroundings.atRim(panel, 0.3, 0.4));
+        assertEquals("at the left edge, 200 mm from front", Surroundings.atRim(panel, 0, 0.2));
+        assertEquals("300 mm from left, 200 mm from front", Surroundings.atRim(panel, 0.3, 0.2));
     }
 }
