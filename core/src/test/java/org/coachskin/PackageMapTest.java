@@ -50,7 +50,7 @@ class PackageMapTest {
                         "analysis",
                         "series",
                         "shell"));
-        map.put("design", List.of("material", "laminate", "panel", "check"));
+        map.put("design", List.of("material", "laminate", "failure", "panel", "analysis", "check"));
         map.put(
                 "prove",
                 List.of("material", "laminate", "local", "failure", "panel", "analysis", "check"));

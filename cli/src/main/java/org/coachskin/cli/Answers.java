@@ -90,6 +90,7 @@ final class Answers {
                         + figures.force(movement.force())
                         + ") goes in by "
                         + figures.movement(movement.total())
+                        + softest(margin)
                         + ": "
                         + figures.stiffness(margin.applied(), margin.allowable())
                         + " "
@@ -98,6 +99,20 @@ final class Answers {
                         + figures.stiffness(margin.allowable())
                         + " is wanted.";
         return answer == Answer.BARELY ? words + " Hand work could turn it." : words;
+    }
+
+    /** Returns where the softest place is, if the file asks for it. */
+    private String softest(Margin margin) {
+        boolean asked =
+                job.loads().stream()
+                        .anyMatch(load -> load.softest() && load.name().equals(margin.loadCase()));
+        return asked
+                ? " at its softest place, "
+                        + figures.size(margin.place().x())
+                        + " from left, "
+                        + figures.size(margin.place().y())
+                        + " from front"
+                : "";
     }
 
     private String sag(Margin margin) {

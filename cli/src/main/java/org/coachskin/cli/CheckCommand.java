@@ -2,14 +2,18 @@ package org.coachskin.cli;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import org.coachskin.check.Job;
 import org.coachskin.check.PanelCheck;
 import org.coachskin.check.Reserves;
 import org.coachskin.check.Spread;
+import org.coachskin.check.Swept;
 import org.coachskin.check.Verdict;
 import org.coachskin.cli.file.PanelFile;
 import org.coachskin.design.Change;
 import org.coachskin.design.Cures;
 import org.coachskin.failure.Mode;
+import org.coachskin.panel.LoadCase;
 import org.coachskin.prove.StripTest;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParseResult;
@@ -32,7 +36,8 @@ final class CheckCommand implements Subcommand {
         Figures figures = Panels.units(given);
         String name = Subcommand.argumentsOf(given)[0];
         PanelFile file = Panels.read(name);
-        Verdict verdict = new PanelCheck().check(file.asDrawn());
+        PanelCheck check = new PanelCheck();
+        Verdict verdict = check.check(file.asDrawn());
         int status = verdict.holds() ? Outcome.HOLDS : Outcome.DOES_NOT_HOLD;
         if (given.hasMatchedOption("--why")) {
             String words = given.matchedOptionValue("--why", "");
@@ -45,11 +50,22 @@ final class CheckCommand implements Subcommand {
         boolean all = given.hasMatchedOption("--all");
         boolean json = given.hasMatchedOption("--json");
         Map<Mode, Spread> spreads = all || json ? Reserves.of(verdict) : Map.of();
+        Optional<Swept> swept = swept(check, verdict.job());
         String text =
                 json
-                        ? Json.text(VerdictJson.check(verdict, spreads, changes, strip))
+                        ? Json.text(VerdictJson.check(verdict, spreads, changes, strip, swept))
                         : new CheckPage(name, file, verdict, figures)
-                                .text(changes, strip, all, spreads);
+                                .text(changes, strip, all, spreads, swept);
         return Outcome.answer(status, text);
+    }
+
+    /** Returns how the palm feels all over a panel on fittings; a plain one is softest inside. */
+    private static Optional<Swept> swept(PanelCheck check, Job job) {
+        return job.panel().rimCarried()
+                ? Optional.empty()
+                : job.loads().stream()
+                        .filter(load -> load.kind() == LoadCase.Kind.FELT)
+                        .findFirst()
+                        .map(load -> check.sweep(job, load));
     }
 }

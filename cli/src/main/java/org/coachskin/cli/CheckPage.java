@@ -10,6 +10,7 @@ import org.coachskin.check.Job;
 import org.coachskin.check.Margin;
 import org.coachskin.check.Movement;
 import org.coachskin.check.Spread;
+import org.coachskin.check.Swept;
 import org.coachskin.check.Verdict;
 import org.coachskin.cli.file.PanelFile;
 import org.coachskin.design.Change;
@@ -23,6 +24,9 @@ import org.coachskin.prove.StripTest;
 final class CheckPage {
 
     private static final int FEW = 7;
+
+    /** A place that feels this much softer than where the file presses is worth a word. */
+    private static final double SOFTER = 0.95;
 
     private final String fileName;
     private final PanelFile file;
@@ -46,12 +50,18 @@ final class CheckPage {
      * @param strip the strip to lay and bend first
      * @param all whether every mode is listed
      * @param spreads scatter of the reserves, shown where there is any
+     * @param swept how the palm feels all over the panel, where that is known
      */
-    String text(List<Change> changes, StripTest strip, boolean all, Map<Mode, Spread> spreads) {
+    String text(
+            List<Change> changes,
+            StripTest strip,
+            boolean all,
+            Map<Mode, Spread> spreads,
+            Optional<Swept> swept) {
         head();
         new Answers(page, verdict, figures).write();
         changes(changes);
-        movement();
+        movement(swept);
         limits(all, spreads);
         if (!job.panel().rimCarried()) {
             HeldBlock.write(page, verdict, figures);
@@ -89,7 +99,8 @@ final class CheckPage {
         boolean clear = Remarks.clearly(verdict);
         if (changes.isEmpty()) {
             if (!verdict.holds()) {
-                page.line("No single change of ply or foam was found that would cure it.").blank();
+                page.line("No single change of ply, foam or fittings was found that would cure it.")
+                        .blank();
             }
             return;
         }
@@ -116,7 +127,7 @@ final class CheckPage {
                     stiffness
                             ? felt(change.verdict())
                             : Figures.reserve(change.verdict().governing().reserve()),
-                    figures.mass(Math.abs(change.addedMass())),
+                    change.addedMass() == 0 ? "-" : figures.mass(Math.abs(change.addedMass())),
                     Remarks.outcome(change.verdict()));
         }
         page.table(table);
@@ -132,7 +143,7 @@ final class CheckPage {
                 .orElse("-");
     }
 
-    private void movement() {
+    private void movement(Optional<Swept> swept) {
         Movement movement = felt().orElse(verdict.movements().get(0));
         double total = Math.abs(movement.total());
         if (total == 0) {
@@ -161,6 +172,7 @@ final class CheckPage {
         }
         page.table(table);
         verdict.felt().filter(s -> movement.force() != 0).ifPresent(this::spread);
+        swept.ifPresent(this::softest);
         page.blank();
     }
 
@@ -184,6 +196,35 @@ final class CheckPage {
                         + " "
                         + figures.stiffnessName()
                         + ", one softer, one stiffer.");
+    }
+
+    /** Says where it is softer than where the file presses, if it clearly is. */
+    private void softest(Swept swept) {
+        Swept.Feel softest = swept.softest();
+        boolean asked =
+                job.loads().stream()
+                        .anyMatch(load -> load.softest() && load.name().equals(swept.load()));
+        double felt = verdict.felt().map(Spread::nominal).orElse(Double.POSITIVE_INFINITY);
+        if (asked || softest.stiffness() > SOFTER * felt) {
+            return;
+        }
+        page.paragraph(
+                "It is softest under "
+                        + Rows.called(swept.load())
+                        + " at about "
+                        + figures.size(tens(softest.x()))
+                        + " from left, "
+                        + figures.size(tens(softest.y()))
+                        + " from front: about "
+                        + figures.stiffness(softest.stiffness())
+                        + " "
+                        + figures.stiffnessName()
+                        + ". To judge it there write  at:\u00a0softest\u00a0place.");
+    }
+
+    /** A place that is told by the centimetre. */
+    private static double tens(double metres) {
+        return Math.round(100 * metres) / 100.0;
     }
 
     private Optional<Movement> felt() {
@@ -324,8 +365,17 @@ final class CheckPage {
                 "    coachskin check "
                         + Texts.asArgument(fileName)
                         + " --why \""
-                        + worst.mode().words()
+                        + whyWords(worst.mode())
                         + "\"");
+    }
+
+    /** Words that {@code --why} knows a mode by, few enough for the line. */
+    private static String whyWords(Mode mode) {
+        return switch (mode) {
+            case SEAL_GAP -> "gap";
+            case PUNCHING -> "round a fitting";
+            default -> mode.words();
+        };
     }
 
     static String sentence(String words) {

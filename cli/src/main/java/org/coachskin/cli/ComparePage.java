@@ -23,6 +23,9 @@ final class ComparePage {
     /** What fits beside the names of the rows. */
     private static final int MOST = 4;
 
+    /** A share of the movement from which the rubber seal has a row of its own. */
+    private static final double SEAL = 0.05;
+
     private final String title;
     private final Comparison comparison;
     private final Figures figures;
@@ -75,6 +78,9 @@ final class ComparePage {
                     c -> figures.movementNumber(palm(c).total()));
             row(table, block, "  skins", c -> figures.movementNumber(palm(c).bending()));
             row(table, block, "  foam", c -> figures.movementNumber(palm(c).sliding()));
+            if (block.stream().anyMatch(c -> palm(c).seal() > SEAL * palm(c).total())) {
+                row(table, block, "  rubber seal", c -> figures.movementNumber(palm(c).seal()));
+            }
         }
         reserve(table, block, "strength, reserve", Mode.Question.STRONG);
         reserve(table, block, "mark, reserve", Mode.Question.UNMARKED);
@@ -84,6 +90,21 @@ final class ComparePage {
                 "panel, " + figures.massName(),
                 Comparison.Column::mass,
                 figures::massNumber);
+        // What zones hold is in the whole and not told apart.
+        if (block.stream().allMatch(c -> c.verdict().job().panel().zones().isEmpty())) {
+            kinds(table, block);
+        }
+        if (block.stream().anyMatch(c -> Double.isFinite(gain(c)))) {
+            row(
+                    table,
+                    block,
+                    figures.stiffnessName() + " gained per added " + figures.massName(),
+                    c -> Double.isFinite(gain(c)) ? figures.stiffnessPerMass(gain(c)) : "");
+        }
+        return table;
+    }
+
+    private void kinds(Page.Table table, List<Comparison.Column> block) {
         row(
                 table,
                 block,
@@ -98,14 +119,6 @@ final class ComparePage {
                                 (c.verdict().job().schedule().masses().resin()
                                                 + c.verdict().job().schedule().masses().sealCoat())
                                         * area(c)));
-        if (block.stream().anyMatch(c -> Double.isFinite(gain(c)))) {
-            row(
-                    table,
-                    block,
-                    figures.stiffnessName() + " gained per added " + figures.massName(),
-                    c -> Double.isFinite(gain(c)) ? figures.stiffnessPerMass(gain(c)) : "");
-        }
-        return table;
     }
 
     /** The names of the columns, on as many lines as the longest one needs. */
@@ -215,6 +228,23 @@ final class ComparePage {
                 .orElseThrow();
     }
 
+    /** Returns whether the same presses on two variants; a place may have been looked for. */
+    private static boolean isPressedAlike(Comparison.Column one, Comparison.Column other) {
+        List<LoadCase> mine = one.verdict().job().loads();
+        List<LoadCase> theirs = other.verdict().job().loads();
+        if (mine.size() != theirs.size()) {
+            return false;
+        }
+        for (int i = 0; i < mine.size(); i++) {
+            LoadCase a = mine.get(i);
+            LoadCase b = theirs.get(i);
+            if (!(a.softest() ? b.softest() && a.name().equals(b.name()) : a.equals(b))) {
+                return false;
+            }
+        }
+        return true;
+    }
+
     private void words() {
         List<Comparison.Column> columns = comparison.columns();
         Comparison.Column first = columns.get(0);
@@ -233,10 +263,11 @@ final class ComparePage {
                                                 + "."));
         best(
                         c ->
-                                reserve(c, Mode.Question.UNMARKED).orElse(0.0)
-                                        > 1.02
-                                                * reserve(first, Mode.Question.UNMARKED)
-                                                        .orElse(Double.MAX_VALUE),
+                                isPressedAlike(c, first)
+                                        && reserve(c, Mode.Question.UNMARKED).orElse(0.0)
+                                                > 1.02
+                                                        * reserve(first, Mode.Question.UNMARKED)
+                                                                .orElse(Double.MAX_VALUE),
                         c -> reserve(c, Mode.Question.UNMARKED).orElse(0.0))
                 .ifPresent(best -> page.paragraph("Resists marks best: " + best.name() + "."));
         List<String> holding =

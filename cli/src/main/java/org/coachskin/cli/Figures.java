@@ -28,6 +28,8 @@ enum Figures {
             Pattern.compile("(\\d+(?:\\.\\d+)?) g(?:/m\\^2)?( ply| on)");
     private static final Pattern TEMPERATURES = Pattern.compile("(\\d+) degC");
     private static final Pattern STIFFNESSES = Pattern.compile("(\\d+(?:\\.\\d+)?) N/mm");
+    private static final Pattern SEALS =
+            Pattern.compile("(\\d+(?:\\.\\d+)?) N per m\\b(?: instead of (\\d+))?");
     private static final Pattern DENSITIES =
             Pattern.compile("(\\d+) kg/m\\^3 instead of (\\d+)(?: kg/m\\^3)?");
 
@@ -259,7 +261,17 @@ enum Figures {
                 TEMPERATURES
                         .matcher(stiffnesses)
                         .replaceAll(found -> temperature(number(found.group(1)) + 273.15));
-        Matcher densities = DENSITIES.matcher(temperatures);
+        String seals =
+                SEALS.matcher(temperatures)
+                        .replaceAll(
+                                found ->
+                                        perLength(number(found.group(1)))
+                                                + (found.group(2) == null
+                                                        ? ""
+                                                        : " instead of "
+                                                                + perLength(
+                                                                        number(found.group(2)))));
+        Matcher densities = DENSITIES.matcher(seals);
         return densities.replaceAll(
                 found ->
                         density(number(found.group(1)))
@@ -273,7 +285,7 @@ enum Figures {
 
     /** How many times a load fits. */
     static String times(double multiplier) {
-        return multiplier > 999 ? "over 999" : fixed(multiplier, multiplier < 9.95 ? 1 : 0);
+        return multiplier > 99.5 ? "over 100" : fixed(multiplier, multiplier < 9.95 ? 1 : 0);
     }
 
     /** Allowable over applied. */

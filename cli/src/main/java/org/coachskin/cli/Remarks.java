@@ -56,6 +56,13 @@ final class Remarks {
                     : "None of these is enough alone; two together may be. Write them as variants and compare.";
         }
         String words = "Lightest that clears every limit: " + first.get().words() + ".";
+        if (first.get().addedMass() == 0) {
+            return changes.stream()
+                    .filter(change -> clearly(change.verdict()) && change.addedMass() > 0)
+                    .findFirst()
+                    .map(laid -> words + " With the fittings as drawn: " + laid.words() + ".")
+                    .orElse(words);
+        }
         if (first.get().words().contains("foam")) {
             return lightest(changes, "ply")
                     .map(ply -> words + " If there is no room: " + ply.words() + ".")

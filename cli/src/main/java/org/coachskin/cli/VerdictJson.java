@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.coachskin.analysis.Held;
 import org.coachskin.check.Answer;
 import org.coachskin.check.Concentration;
@@ -11,6 +12,7 @@ import org.coachskin.check.Job;
 import org.coachskin.check.Margin;
 import org.coachskin.check.Movement;
 import org.coachskin.check.Spread;
+import org.coachskin.check.Swept;
 import org.coachskin.check.Verdict;
 import org.coachskin.design.Change;
 import org.coachskin.design.Comparison;
@@ -25,7 +27,11 @@ final class VerdictJson {
     private VerdictJson() {}
 
     static Map<String, Object> check(
-            Verdict verdict, Map<Mode, Spread> spreads, List<Change> changes, StripTest strip) {
+            Verdict verdict,
+            Map<Mode, Spread> spreads,
+            List<Change> changes,
+            StripTest strip,
+            Optional<Swept> swept) {
         Map<String, Object> json = Json.answer("check");
         json.putAll(verdict(verdict, spreads));
         List<Object> rows = new ArrayList<>();
@@ -58,6 +64,25 @@ final class VerdictJson {
         test.put("low", strip.low());
         test.put("high", strip.high());
         json.put("stripTest", test);
+        swept.ifPresent(feel -> json.put("swept", swept(feel)));
+        return json;
+    }
+
+    private static Map<String, Object> swept(Swept swept) {
+        Map<String, Object> json = new LinkedHashMap<>();
+        json.put("load", swept.load());
+        json.put("force", swept.force());
+        json.put("softest", feel(swept.softest()));
+        json.put(
+                "places", new ArrayList<>(swept.places().stream().map(VerdictJson::feel).toList()));
+        return json;
+    }
+
+    private static Map<String, Object> feel(Swept.Feel feel) {
+        Map<String, Object> json = new LinkedHashMap<>();
+        json.put("x", feel.x());
+        json.put("y", feel.y());
+        json.put("stiffness", feel.stiffness());
         return json;
     }
 

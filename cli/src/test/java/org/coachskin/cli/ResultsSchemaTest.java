@@ -28,6 +28,7 @@ class ResultsSchemaTest {
                 "check ../examples/panels/bare-panel.yaml",
                 "check ../examples/panels/outside-only.yaml",
                 "check ../examples/panels/trailer-roof.yaml",
+                "check ../examples/panels/lid-on-a-stay.yaml",
                 "check nowhere.yaml",
                 "compare ../examples/panels/last-ply.yaml",
                 "schedule ../examples/panels/luggage-lid.yaml",

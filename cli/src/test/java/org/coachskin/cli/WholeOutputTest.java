@@ -41,6 +41,7 @@ class WholeOutputTest {
                 "check-outside-only, check EXAMPLES/outside-only.yaml",
                 "check-roof, check EXAMPLES/trailer-roof.yaml",
                 "check-hinged, check EXAMPLES/luggage-lid-hinged.yaml",
+                "check-hinged-too-light, check EXAMPLES/luggage-lid-hinged-too-light.yaml",
                 "check-stay, check EXAMPLES/lid-on-a-stay.yaml --all",
                 "check-hatch, check EXAMPLES/roof-hatch.yaml",
                 "check-side-door, check EXAMPLES/trailer-side-door.yaml",

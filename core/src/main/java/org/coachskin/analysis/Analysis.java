@@ -49,6 +49,31 @@ public interface Analysis {
         return out;
     }
 
+    /**
+     * Returns how far the panel goes in under a press that is moved to some places, at the middle
+     * of its patch and counted from where it is under what stands [m]. Dear here; a solver that
+     * factors the panel works out many places for little more than one.
+     *
+     * @param press force and patch; its own place does not matter
+     * @param standing what stands all the time
+     * @param places of the middle of the patch, all of which lies on the panel
+     * @throws org.coachskin.NoAnswerException when the panel or the press is outside what this
+     *     solver can do
+     */
+    default List<Double> swept(
+            Panel panel, Load.Press press, List<Load> standing, List<Response.Spot> places) {
+        List<List<Load>> cases = new ArrayList<>();
+        for (Response.Spot at : places) {
+            cases.add(List.of(new Load.Press(press.force(), press.patch(), at.x(), at.y())));
+        }
+        List<Response> responses = cases(panel, cases);
+        List<Double> out = new ArrayList<>();
+        for (int i = 0; i < places.size(); i++) {
+            out.add(responses.get(i).deflection(places.get(i).x(), places.get(i).y()));
+        }
+        return out;
+    }
+
     /** Returns the mass of the panel, zones and openings counted [kg]. */
     default double mass(Panel panel) {
         return panel.laminate().mass() * panel.area();

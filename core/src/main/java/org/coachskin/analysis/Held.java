@@ -26,8 +26,8 @@ public record Held(List<Grip> grips, List<SealPlace> seals) {
      * @param name of the pad
      * @param direction X, Y or Z
      * @param force on the panel, positive along the axis: outward for Z [N]
-     * @param x of the pad, from the left edge [m]
-     * @param y of the pad, from the front edge [m]
+     * @param x of the middle of what of the pad lies on the panel, from the left edge [m]
+     * @param y the same from the front edge [m]
      */
     public record Grip(
             String name, Fitting.Direction direction, double force, double x, double y) {}

@@ -2,6 +2,8 @@ package org.coachskin.check;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.coachskin.analysis.CaseResponse;
+import org.coachskin.analysis.Held;
 import org.coachskin.laminate.Compatibility;
 
 /** What has to be said beside an answer. */
@@ -9,7 +11,10 @@ final class Cautions {
 
     private Cautions() {}
 
-    static List<String> of(Job job, List<Movement> movements) {
+    /**
+     * @param cases what each load does
+     */
+    static List<String> of(Job job, List<Movement> movements, List<CaseCheck> cases) {
         List<String> cautions = new ArrayList<>();
         if (job.panel().rimCarried()) {
             cautions.add(
@@ -27,7 +32,31 @@ final class Cautions {
             }
         }
         RawEdges.caution(job.panel()).ifPresent(cautions::add);
+        cases.stream()
+                .filter(check -> isBeyondProportion(check.answer()))
+                .forEach(
+                        check ->
+                                cautions.add(
+                                        "Under the "
+                                                + check.load().name()
+                                                + " the rubber seal lets go or goes solid in places. Movements, gaps "
+                                                + "and forces are right for the load itself; how many times the load "
+                                                + "it bears is counted in proportion, which is rough where that is "
+                                                + "far from once."));
         Compatibility.of(job.schedule()).forEach(finding -> cautions.add(finding.toString()));
         return cautions;
+    }
+
+    /** Returns whether a load changes where a seal touches or is solid. */
+    private static boolean isBeyondProportion(CaseResponse answer) {
+        List<Held.SealPlace> rest = answer.atRest().seals();
+        List<Held.SealPlace> under = answer.held().seals();
+        for (int i = 0; i < rest.size(); i++) {
+            boolean lets = rest.get(i).squeeze() < 0 != under.get(i).squeeze() < 0;
+            if (lets || rest.get(i).solid() != under.get(i).solid()) {
+                return true;
+            }
+        }
+        return false;
     }
 }

@@ -90,9 +90,24 @@ public record Job(
         return of(panel, other, recipes, loads, limits);
     }
 
+    /** Returns this job with the panel held otherwise. */
+    public Job withSupport(Support other) {
+        return new Job(panel.withSupport(other), schedule, recipes, loads, limits);
+    }
+
     /** Returns this job with another panel, whose stacks stay as they are. */
     Job withPanel(Panel other) {
         return new Job(other, schedule, recipes, loads, limits);
+    }
+
+    /** Returns this job with other loads. */
+    public Job withLoads(List<LoadCase> other) {
+        return new Job(panel, schedule, recipes, other, limits);
+    }
+
+    /** Returns this job with its loads where they are, even those whose place is looked for. */
+    public Job withLoadsPlaced() {
+        return withLoads(loads.stream().map(load -> load.withSoftest(false)).toList());
     }
 
     /** Returns this job with other limits. */

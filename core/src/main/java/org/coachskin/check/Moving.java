@@ -85,7 +85,7 @@ final class Moving {
                         place -> {
                             double gap = Math.max(0, -place.squeeze());
                             double allowed = job.limits().sealGap();
-                            String words = Surroundings.tape(place.x(), place.y());
+                            String words = Surroundings.atRim(job.panel(), place.x(), place.y());
                             return new Margin(
                                     Mode.SEAL_GAP,
                                     check.load().name(),
@@ -106,7 +106,9 @@ final class Moving {
         LoadCase load = check.load();
         for (Load part : load.loads()) {
             if (part instanceof Load.Press press) {
-                return new Place("under the " + load.name(), press.x(), press.y(), 0);
+                String words = "under the " + load.name();
+                String where = load.softest() ? ", " + Surroundings.tape(press.x(), press.y()) : "";
+                return new Place(words + where, press.x(), press.y(), 0);
             }
         }
         List<Response.Spot> spots = check.response().spots();
@@ -117,7 +119,7 @@ final class Moving {
                 .map(
                         spot ->
                                 new Place(
-                                        Surroundings.tape(spot.x(), spot.y()),
+                                        Surroundings.atRim(job.panel(), spot.x(), spot.y()),
                                         spot.x(),
                                         spot.y(),
                                         0))

@@ -51,9 +51,21 @@ public final class PanelCheck {
         return begin(job).verdict();
     }
 
-    /** Begins to judge {@code job}: what a question asks for is worked out when it is asked. */
+    /**
+     * Begins to judge {@code job}: what a question asks for is worked out when it is asked. Presses
+     * whose place is to be looked for are placed first; the verdict's job holds where.
+     */
     public Begun begin(Job job) {
-        return new Begun(job);
+        return new Begun(Sweeping.placed(job, solvers.sweeping(job.panel())));
+    }
+
+    /**
+     * Returns how the panel of {@code job} feels under a press that is moved over it.
+     *
+     * @param load a press alone; where it stands does not matter, what stands beside it does
+     */
+    public Swept sweep(Job job, LoadCase load) {
+        return Sweeping.of(job.panel(), load, solvers.sweeping(job.panel()));
     }
 
     /** A job that is being judged; not to be used by two threads at once. */
@@ -129,14 +141,15 @@ public final class PanelCheck {
                 mass,
                 cases.stream().map(check -> check.answer().atRest()).toList(),
                 cases.stream().map(check -> check.answer().held()).toList(),
-                Cautions.of(job, movements),
+                Cautions.of(job, movements, cases),
                 errors,
                 cases.get(0).response().method());
     }
 
     /** Returns the worst margin of each mode, without what else a verdict holds. */
     public List<Margin> margins(Job job) {
-        return worstOfEachMode(job, cases(job));
+        Job placed = Sweeping.placed(job, solvers.sweeping(job.panel()));
+        return worstOfEachMode(placed, cases(placed));
     }
 
     private List<CaseCheck> cases(Job job) {

@@ -29,7 +29,7 @@ public final class Reserves {
      * felt stiffness has that of {@link Verdict#felt}.
      */
     public static Map<Mode, Spread> of(Verdict verdict) {
-        Job job = verdict.job();
+        Job job = verdict.job().withLoadsPlaced();
         PanelCheck check = new PanelCheck();
         List<PrimaryInput> inputs = List.of(PrimaryInput.values());
         // Each input stands by itself, so the order of work matters to none of them.

@@ -53,6 +53,11 @@ final class Solvers {
                 : orders.computeIfAbsent(order, shell::ofOrder);
     }
 
+    /** Returns who looks for the softest place: a few hundredths do not matter there. */
+    Analysis sweeping(Panel panel) {
+        return isSeries(panel) ? series : ofOrder(ShellAnalysis.ORDER - 2);
+    }
+
     /** Returns the solver in first-order theory, where that is asked. */
     Optional<Analysis> firstOrder(Panel panel) {
         if (isSeries(panel)) {

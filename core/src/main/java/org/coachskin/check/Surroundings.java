@@ -31,6 +31,25 @@ final class Surroundings {
         return Math.round(1000 * x) + " mm from left, " + Math.round(1000 * y) + " mm from front";
     }
 
+    /** Returns a place as a tape measures it; at the rim by the edge or corner it is at. */
+    static String atRim(Panel panel, double x, double y) {
+        boolean left = x < BESIDE;
+        boolean front = y < BESIDE;
+        boolean side = left || x > panel.width() - BESIDE;
+        boolean end = front || y > panel.length() - BESIDE;
+        String sides = left ? "left" : "right";
+        String ends = front ? "front" : "rear";
+        if (side && end) {
+            return "in the " + ends + " " + sides + " corner";
+        }
+        if (side) {
+            return "at the " + sides + " edge, " + Math.round(1000 * y) + " mm from front";
+        }
+        return end
+                ? "at the " + ends + " edge, " + Math.round(1000 * x) + " mm from left"
+                : tape(x, y);
+    }
+
     /** Returns where a place is, by the nearest fitting or opening or else by the tape. */
     String words(double x, double y) {
         String zone = panel.zoneAt(x, y).map(z -> "in the " + z.name() + ", ").orElse("");

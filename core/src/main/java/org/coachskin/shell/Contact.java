@@ -125,12 +125,16 @@ final class Contact {
         // w = w0 + G r and r = r0 + d w at the active points: (1 - d G) r = r0 + d w0.
         DMatrixRMaj matrix = new DMatrixRMaj(count, count);
         DMatrixRMaj right = new DMatrixRMaj(count, 1);
+        double[][] moved = new double[count][];
+        for (int j = 0; j < count; j++) {
+            moved[j] = column(active[j]);
+        }
         for (int i = 0; i < count; i++) {
             SealLine.Point p = seal.points.get(active[i]);
             double d = p.slope(w[active[i]]);
             double r0 = p.beyond(w[active[i]]) - d * w[active[i]];
             for (int j = 0; j < count; j++) {
-                double g = column(active[j])[active[i]];
+                double g = moved[j][active[i]];
                 matrix.set(i, j, (i == j ? 1 : 0) - d * g);
             }
             right.set(i, 0, r0 + d * w0[active[i]]);

@@ -23,8 +23,20 @@ final class Pads {
         /** [N/m]; infinite for a rigid one. */
         final double stiffness;
 
+        /** Middle of what of the pad lies on the panel [m]. */
+        final double x;
+
+        final double y;
+
         private Hold(
-                Fitting.Pad pad, Fitting.Direction direction, double[] mean, double stiffness) {
+                Fitting.Pad pad,
+                Fitting.Direction direction,
+                double[] mean,
+                double stiffness,
+                double x,
+                double y) {
+            this.x = x;
+            this.y = y;
             this.pad = pad;
             this.direction = direction;
             this.mean = mean;
@@ -70,6 +82,8 @@ final class Pads {
     private static Hold hold(Model model, Fitting.Pad pad, Fitting.Direction direction) {
         double[] mean = new double[model.unknowns.count];
         double area = 0;
+        double x = 0;
+        double y = 0;
         for (int t = 0; t < model.grid.triangles(); t++) {
             double[] c = model.grid.centre(t);
             if (Math.abs(c[0] - pad.x()) < pad.sizeX() / 2
@@ -85,6 +99,8 @@ final class Pads {
                 }
                 model.addEven(t, field, mean);
                 area += model.area(t);
+                x += model.area(t) * c[0];
+                y += model.area(t) * c[1];
             }
         }
         if (area == 0) {
@@ -93,6 +109,6 @@ final class Pads {
         for (int i = 0; i < mean.length; i++) {
             mean[i] /= area;
         }
-        return new Hold(pad, direction, mean, pad.stiffness());
+        return new Hold(pad, direction, mean, pad.stiffness(), x / area, y / area);
     }
 }

@@ -118,6 +118,16 @@ public final class ShellAnalysis implements Analysis {
         return out;
     }
 
+    /**
+     * On a factored panel: rubber seals let go and go solid under the press as they must. The patch
+     * is not followed by the mesh.
+     */
+    @Override
+    public List<Double> swept(
+            Panel panel, Load.Press press, List<Load> standing, List<Response.Spot> places) {
+        return Sweep.of(shell(panel, List.of(standing)), press, standing, places);
+    }
+
     private static List<Load> together(LoadCase load, int sign) {
         List<Load> all = new ArrayList<>(load.standing());
         load.loads().forEach(part -> all.add(sign > 0 ? part : part.reversed()));

@@ -208,6 +208,11 @@ final class ShellPanel {
         return heldRigidly(factor.solve(load));
     }
 
+    /** Returns the solutions under several loads, which is quicker than one by one. */
+    List<double[]> linearAll(List<double[]> loads) {
+        return together(loads).stream().map(this::heldRigidly).toList();
+    }
+
     /** Returns A^-1 of several loads, which is quicker than one by one. */
     private List<double[]> together(List<double[]> loads) {
         int n = model.unknowns.count;
@@ -265,14 +270,23 @@ final class ShellPanel {
      * push with it.
      */
     ShellResponse solve(List<Load> loads) {
-        double[] load = new double[model.unknowns.count];
         double[] @Nullable [] free = new double[model.grid.triangles()][];
+        return new ShellResponse(this, settled(even(loads, free)), free);
+    }
+
+    /** Returns the solution under loads and the push of seals that are even springs. */
+    double[] even(List<Load> loads, double[] @Nullable [] free) {
+        double[] load = new double[model.unknowns.count];
         for (Load part : loads) {
             add(part, load, free);
         }
         seal.addWorkingForce(load);
-        double[] x = linear(load);
-        return new ShellResponse(this, seal.points.isEmpty() ? x : contact.settle(x), free);
+        return linear(load);
+    }
+
+    /** Returns the solution in which seals let go and go solid as they must. */
+    double[] settled(double[] even) {
+        return seal.points.isEmpty() ? even : contact.settle(even);
     }
 
     /** Returns the force of each hold on the panel [N], in the order of {@link #holds}. */

@@ -184,13 +184,7 @@ public final class ShellResponse implements Response {
         double[] forces = shell.forces(solution);
         for (int i = 0; i < forces.length; i++) {
             Pads.Hold hold = shell.holds.get(i);
-            grips.add(
-                    new Held.Grip(
-                            hold.pad.name(),
-                            hold.direction,
-                            forces[i],
-                            hold.pad.x(),
-                            hold.pad.y()));
+            grips.add(new Held.Grip(hold.pad.name(), hold.direction, forces[i], hold.x, hold.y));
         }
         List<Held.SealPlace> seals = new ArrayList<>();
         for (int i = 0; i < shell.seal.points.size(); i++) {

@@ -180,6 +180,35 @@ class HeldTest {
     }
 
     @Test
+    void aPadThatTheRimCutsBearsInTheMiddleOfWhatIsOnThePanel() {
+        List<Fitting> fittings =
+                List.of(
+                        Fitting.Pad.hinge("left hinge", 0.2, 0.65),
+                        Fitting.Pad.hinge("right hinge", 0.8, 0.65),
+                        Fitting.Pad.latch("latch", 0.5, 0.01));
+        Load.Press press = new Load.Press(100, new Patch.Rectangle(0.1, 0.08), 0.5, 0.3);
+        Held held =
+                new ShellAnalysis(3, false)
+                        .loadCases(
+                                round(1, LID, fittings),
+                                List.of(LoadCase.of("palm", LoadCase.Kind.FELT, press)))
+                        .get(0)
+                        .held();
+        double moment = -press.force() * press.y();
+        for (Held.Grip grip : held.grips()) {
+            if (grip.direction() == Fitting.Direction.Z) {
+                moment += grip.force() * grip.y();
+                if (grip.name().equals("latch")) {
+                    // The pad reaches 10 mm over the front edge.
+                    assertEquals(0.015, grip.y(), 1e-9);
+                    assertEquals(0.5, grip.x(), 1e-9);
+                }
+            }
+        }
+        assertEquals(0, moment, 1e-6);
+    }
+
+    @Test
     void whatNothingHoldsIsNamed() {
         Fitting.Direction x = Fitting.Direction.X;
         Fitting.Direction y = Fitting.Direction.Y;

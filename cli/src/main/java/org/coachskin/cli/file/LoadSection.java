@@ -99,7 +99,13 @@ final class LoadSection {
     /** Heat stands beside every load and is not multiplied by a reserve. */
     private LoadCase heated(LoadCase load) {
         return new LoadCase(
-                load.name(), load.loads(), heat, load.kind(), load.reverses(), load.stays());
+                load.name(),
+                load.loads(),
+                heat,
+                load.kind(),
+                load.reverses(),
+                load.stays(),
+                load.softest());
     }
 
     private Optional<LoadCase> one(String name, Node node) {
@@ -141,8 +147,13 @@ final class LoadSection {
             return Optional.empty();
         }
         return places.read(load.name(), keys, patch.get())
-                .map(at -> new Load.Press(force, patch.get(), at.x(), at.y()))
-                .map(press -> LoadCase.of(load.name(), load.kind(), press));
+                .map(
+                        at ->
+                                LoadCase.of(
+                                                load.name(),
+                                                load.kind(),
+                                                new Load.Press(force, patch.get(), at.x(), at.y()))
+                                        .withSoftest(at.softest()));
     }
 
     private Optional<LoadCase> own(String name, Section keys) {
@@ -157,8 +168,16 @@ final class LoadSection {
             return Optional.empty();
         }
         return places.read(name, keys, patch.get())
-                .map(at -> new Load.Press(force, patch.get(), at.x(), at.y()))
-                .map(press -> new LoadCase(name, List.of(press), List.of(), kind, false, stays));
+                .map(
+                        at ->
+                                new LoadCase(
+                                        name,
+                                        List.of(new Load.Press(force, patch.get(), at.x(), at.y())),
+                                        List.of(),
+                                        kind,
+                                        false,
+                                        stays,
+                                        at.softest()));
     }
 
     /** {@code yes}, {@code no}, or for how long. */
@@ -275,6 +294,9 @@ final class LoadSection {
             return Optional.empty();
         }
         return places.read("luggage", keys, patch.get())
-                .map(at -> EverydayLoads.luggage(mass, patch.get(), at.x(), at.y(), stays));
+                .map(
+                        at ->
+                                EverydayLoads.luggage(mass, patch.get(), at.x(), at.y(), stays)
+                                        .withSoftest(at.softest()));
     }
 }

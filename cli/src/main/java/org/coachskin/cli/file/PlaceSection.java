@@ -12,7 +12,16 @@ final class PlaceSection {
 
     /** Places that have a name; beside an edge, a patch touches it. */
     static final List<String> PLACES =
-            List.of("middle", "left edge", "right edge", "front edge", "rear edge");
+            List.of(
+                    "middle",
+                    "softest place",
+                    "left edge",
+                    "right edge",
+                    "front edge",
+                    "rear edge");
+
+    /** Places to each side among which one is looked for where a patch lies on the panel. */
+    private static final int GRID = 24;
 
     static final List<String> TAPE = List.of("from left", "from front");
 
@@ -31,11 +40,12 @@ final class PlaceSection {
      *
      * @param x from the left edge [m]
      * @param y from the front edge [m]
+     * @param softest whether the softest place is meant; the place is then any on the panel
      */
-    record At(double x, double y) {}
+    record At(double x, double y, boolean softest) {}
 
     At middle() {
-        return new At(width / 2, length / 2);
+        return new At(width / 2, length / 2, false);
     }
 
     /**
@@ -51,26 +61,21 @@ final class PlaceSection {
             Numbers n = new Numbers(tape);
             double x = n.or("from left", Dimension.LENGTH, -20, 20, width / 2);
             double y = n.or("from front", Dimension.LENGTH, -20, 20, length / 2);
-            return n.complete() ? inside(name, keys, patch, new At(x, y)) : Optional.empty();
+            return n.complete() ? inside(name, keys, patch, new At(x, y, false)) : Optional.empty();
         }
         String word = keys.text("at").orElse("");
         if (word.equals("softest place")) {
-            keys.findings()
-                    .addLater(
-                            keys.keyNode("at"),
-                            "The softest place cannot be searched for yet.",
-                            "Write   at: middle   which is the softest place of a panel carried all round.");
-            return Optional.empty();
+            return somewhere(name, keys, patch);
         }
         At middle = middle();
         At named =
                 switch (word) {
                     case "middle" -> middle;
-                    case "left edge" -> new At(patch.halfX(), middle.y);
-                    case "right edge" -> new At(width - patch.halfX(), middle.y);
-                    case "front edge" -> new At(middle.x, patch.halfY());
-                    case "rear edge" -> new At(middle.x, length - patch.halfY());
-                    default -> new At(Double.NaN, Double.NaN);
+                    case "left edge" -> new At(patch.halfX(), middle.y, false);
+                    case "right edge" -> new At(width - patch.halfX(), middle.y, false);
+                    case "front edge" -> new At(middle.x, patch.halfY(), false);
+                    case "rear edge" -> new At(middle.x, length - patch.halfY(), false);
+                    default -> new At(Double.NaN, Double.NaN, false);
                 };
         if (Double.isNaN(named.x)) {
             keys.findings()
@@ -83,6 +88,29 @@ final class PlaceSection {
             return Optional.empty();
         }
         return inside(name, keys, patch, named);
+    }
+
+    /** Returns a place from which the softest one can be looked for. */
+    private Optional<At> somewhere(String name, Section keys, Patch patch) {
+        At middle = middle();
+        if (ground.missed(patch, middle.x, middle.y).isEmpty()) {
+            return Optional.of(new At(middle.x, middle.y, true));
+        }
+        for (int i = 0; i <= GRID; i++) {
+            for (int j = 0; j <= GRID; j++) {
+                double x = patch.halfX() + (width - 2 * patch.halfX()) * i / GRID;
+                double y = patch.halfY() + (length - 2 * patch.halfY()) * j / GRID;
+                if (ground.missed(patch, x, y).isEmpty()) {
+                    return Optional.of(new At(x, y, true));
+                }
+            }
+        }
+        keys.findings()
+                .add(
+                        keys.keyNode("at"),
+                        "There is no room for the " + name + " anywhere on the panel.",
+                        "Give it a smaller   patch:");
+        return Optional.empty();
     }
 
     private Optional<At> inside(String name, Section keys, Patch patch, At at) {

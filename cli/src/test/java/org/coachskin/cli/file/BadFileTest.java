@@ -118,8 +118,9 @@ class BadFileTest {
                 "[palm, thumb]|[]|9|No load presses|[palm, thumb]",
                 "[palm, thumb]|[[palm]]|9|A list stands|[palm, thumb]",
                 "[palm, thumb]|[wind]|9|wants a figure|wind: 110 km/h",
-                "[palm, thumb]|{palm: {at: centre}}|9|\"centre\" is no place|middle, left edge",
+                "[palm, thumb]|{palm: {at: centre}}|9|\"centre\" is no place|middle, softest place, left edge",
                 "[palm, thumb]|{palm: {force: 25 kg}}|9|a mass; a force is wanted|kgf",
+                "[palm, thumb]|{palm: {at: softest place, patch: 1 m x 80 mm}}|9|no room for the palm|smaller",
                 "[palm, thumb]|{palm: {patch: 1 m x 80 mm}}|9|over the left edge|larger than the panel",
                 "[palm, thumb]|{palm: {at: {from left: 880 mm}}}|9|hang 30 mm over the right edge|from left: 850 mm",
                 "[palm, thumb]|{knee: {at: {from front: -10 mm}}}|9|hang 45 mm over the front edge|from front: 35 mm",
@@ -359,7 +360,6 @@ class BadFileTest {
     @ParameterizedTest
     @ValueSource(
             strings = {
-                "loads: {palm: {at: softest place}}",
                 "loads: {parked in the sun: dark paint}",
                 "zones: [{at: rear edge, width: 80 mm, foam strip: 15 mm, step: 10 mm}]",
                 "stages: [outside only]",

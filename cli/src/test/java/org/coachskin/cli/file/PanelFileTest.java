@@ -254,4 +254,21 @@ class PanelFileTest {
         assertEquals(Factors.STANDARD.on(Factors.On.CORE_SHEAR), factors.on(Factors.On.CORE_SHEAR));
         assertFalse(read(LID).asDrawn().limits().marksAllowed());
     }
+
+    @Test
+    void theSoftestPlaceIsLookedForFromAnyThatIsOnThePanel() throws IOException {
+        LoadCase palm =
+                read(LID
+                                + "loads: {palm: {at: softest place}}\n"
+                                + "openings: [{name: vent, shape: 200 mm x 150 mm, "
+                                + "centre: {from left: 450 mm, from front: 300 mm}}]\n")
+                        .asDrawn()
+                        .loads()
+                        .get(0);
+        assertTrue(palm.softest());
+        Load.Press press = press(palm);
+        assertTrue(
+                Math.abs(press.x() - 0.45) >= 0.149 || Math.abs(press.y() - 0.3) >= 0.114,
+                press.toString());
+    }
 }
