@@ -23,8 +23,14 @@ final class Krylov {
     /** After so many restarts values above zero that have not shown up are taken not to exist. */
     private static final int SURE = 5;
 
-    /** Length of a residual, relative to its own eigenvalue, at which a vector is good enough. */
-    private static final double GOOD = 1e-10;
+    /**
+     * Length of a residual, relative to its own eigenvalue, at which a vector is good enough; the
+     * error of the value is about its square.
+     */
+    private static final double GOOD = 1e-9;
+
+    /** The same where a further restart does not halve it, which is rounding. */
+    private static final double ROUNDING = 1e-5;
 
     /** What orthogonalising must leave of a vector for it to be a direction of its own. */
     private static final double OWN = 1e-11;
@@ -70,6 +76,7 @@ final class Krylov {
      */
     List<double[]> vectors() {
         growTo(Math.min(BLOCK, n));
+        double before = Double.POSITIVE_INFINITY;
         for (int restart = 0; restart < RESTARTS; restart++) {
             while (!next.isEmpty() && basis.size() + next.size() <= most) {
                 expand();
@@ -89,14 +96,15 @@ final class Krylov {
                                             Math.abs(real(ritz, order[0])),
                                             Math.abs(real(ritz, order[size - 1])));
             int positive = 0;
-            int good = 0;
+            double worst = 0;
             while (positive < Math.min(wanted, size) && real(ritz, order[positive]) > floor) {
-                if (left(vector(ritz, order[positive])) <= GOOD * real(ritz, order[positive])) {
-                    good++;
-                }
+                double left = left(vector(ritz, order[positive])) / real(ritz, order[positive]);
+                worst = Math.max(worst, left);
                 positive++;
             }
-            boolean settled = good == positive && (positive == wanted || restart >= SURE);
+            boolean good = worst <= GOOD || (worst <= ROUNDING && worst > before / 2);
+            before = worst;
+            boolean settled = good && (positive == wanted || restart >= SURE);
             boolean exhausted = next.isEmpty();
             int keep = settled || exhausted ? positive : Math.min(size, wanted + BLOCK);
             turn(ritz, order, keep);
