@@ -172,6 +172,46 @@ final class RitzPlate {
         return Vibration.omegas(stiff, mass, count);
     }
 
+    /**
+     * Returns how many times forces per width in the plane it takes, either way round: compression
+     * along x and y, and shear.
+     */
+    double buckling(double nx, double ny, double nxy) {
+        double[][][][] x = products(powersX, a);
+        double[][][][] y = products(powersY, b);
+        int all = n * n;
+        double[][] g = new double[all][all];
+        double[][] columns = new double[all][];
+        for (int i = 0; i < all; i++) {
+            for (int j = 0; j < all; j++) {
+                int p = i / n;
+                int q = i % n;
+                int r = j / n;
+                int s = j % n;
+                g[i][j] =
+                        nx * x[1][1][p][r] * y[0][0][q][s]
+                                + ny * x[0][0][p][r] * y[1][1][q][s]
+                                + nxy * x[1][0][p][r] * y[0][1][q][s]
+                                + nxy * x[0][1][p][r] * y[1][0][q][s];
+            }
+        }
+        for (int j = 0; j < all; j++) {
+            columns[j] = solve(g[j]);
+        }
+        // (K^-1 G)^2 x = x/factor^2, as K x = factor^2 G K^-1 G x.
+        double[][] twice = new double[all][all];
+        double[][] stiff = new double[all][];
+        for (int i = 0; i < all; i++) {
+            stiff[i] = k[i].clone();
+            for (int j = 0; j < all; j++) {
+                for (int m = 0; m < all; m++) {
+                    twice[i][j] += g[i][m] * columns[j][m];
+                }
+            }
+        }
+        return Vibration.omegas(stiff, twice, 1)[0];
+    }
+
     private double[] shape(double x, double y, int byX, int byY) {
         double[] fx = line(powersX, a, x)[byX];
         double[] fy = line(powersY, b, y)[byY];

@@ -14,7 +14,11 @@ final class ShellTables {
                 new CircularPlateTest(),
                 new ClampedThickPlateTest(),
                 new FreeFrequenciesTest(),
-                new HoleTest());
+                new HoleTest(),
+                new PlateBucklingTest(),
+                new SandwichPanelBucklingTest(),
+                new CrossPlyPanelBucklingTest(),
+                new CurvedBucklingTest());
     }
 
     static List<EvidenceSection> sections() {
