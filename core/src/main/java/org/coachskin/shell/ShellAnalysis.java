@@ -211,4 +211,19 @@ public final class ShellAnalysis implements Analysis {
         ShellResponse loaded = shell.solve(together(load, 1)).minus(standing);
         return Eigenshapes.buckling(shell, standing, loaded, count);
     }
+
+    /**
+     * Returns what held edges do to a panel under loads that act together, place by place along the
+     * rim; empty where only pads and seals hold it, whose forces {@link #loadCases} tells. They
+     * balance loads, pads and seals to the last figures of the solution.
+     *
+     * <p>Beside a corner and the end of a held stretch the force per length has no limit in the
+     * theory: there only its sum over a length of about the thickness and more means anything.
+     *
+     * @throws NoAnswerException when the panel can move freely or lifts off its seal
+     */
+    public List<EdgeReaction> edgeReactions(Panel panel, List<Load> loads) {
+        ShellPanel shell = shell(panel, List.of(loads));
+        return new EdgeReactions(shell).of(loads, shell.solve(loads));
+    }
 }

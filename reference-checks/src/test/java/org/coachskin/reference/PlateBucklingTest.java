@@ -8,7 +8,8 @@ class PlateBucklingTest extends BucklingTable {
 
     PlateBucklingTest() {
         super("buckling");
-        String older = "Ritz with 12 x 12 polynomials gives ours; the print is an older, shorter sum.";
+        String older =
+                "Ritz with 12 x 12 polynomials gives ours; the print is an older, shorter sum.";
         differs("supported: shear", byHand("SSSS", 1, 0, 0, 1), older);
         differs("clamped: shear", byHand("CCCC", 1, 0, 0, 1), older);
         differs("clamped: along x and y alike", byHand("CCCC", 1, 1, 1, 0), older);
