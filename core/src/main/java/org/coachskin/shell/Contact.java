@@ -29,22 +29,15 @@ final class Contact {
     /** A panel that moves by this many times the squeeze of its seal has left it. */
     private static final double LOST = 1e6;
 
+    /** How many columns are solved side by side. */
+    private static final int AT_ONCE = 16;
+
     private final SealLine seal;
     private final int unknowns;
     private final Solve solve;
 
-    /** Deflection of every point under a unit force per length at one point, and the solution. */
-    private final Map<Integer, Column> columns = new ConcurrentHashMap<>();
-
-    private static final class Column {
-        final double[] deflections;
-        final double[] solution;
-
-        Column(double[] deflections, double[] solution) {
-            this.deflections = deflections;
-            this.solution = solution;
-        }
-    }
+    /** Deflection of every point under a unit force per length at one point. */
+    private final Map<Integer, double[]> columns = new ConcurrentHashMap<>();
 
     /** Solves with the panel on even springs: several loads, one solution each. */
     interface Solve {
@@ -134,7 +127,7 @@ final class Contact {
             double d = p.slope(w[active[i]]);
             double r0 = p.beyond(w[active[i]]) - d * w[active[i]];
             for (int j = 0; j < count; j++) {
-                double g = column(active[j]).deflections[active[i]];
+                double g = column(active[j])[active[i]];
                 matrix.set(i, j, (i == j ? 1 : 0) - d * g);
             }
             right.set(i, 0, r0 + d * w0[active[i]]);
@@ -185,7 +178,7 @@ final class Contact {
         double[] w = w0.clone();
         for (int j = 0; j < force.length; j++) {
             if (force[j] != 0) {
-                double[] g = column(j).deflections;
+                double[] g = column(j);
                 for (int i = 0; i < w.length; i++) {
                     w[i] += force[j] * g[i];
                 }
@@ -195,19 +188,25 @@ final class Contact {
     }
 
     private double[] solution(double[] even, double[] force) {
-        double[] x = even.clone();
+        double[] load = new double[unknowns];
+        boolean any = false;
         for (int j = 0; j < force.length; j++) {
             if (force[j] != 0) {
-                double[] unit = column(j).solution;
-                for (int i = 0; i < x.length; i++) {
-                    x[i] += force[j] * unit[i];
-                }
+                seal.addForce(j, force[j], load);
+                any = true;
             }
+        }
+        if (!any) {
+            return even.clone();
+        }
+        double[] x = solve.of(List.of(load)).get(0);
+        for (int i = 0; i < x.length; i++) {
+            x[i] += even[i];
         }
         return x;
     }
 
-    private Column column(int point) {
+    private double[] column(int point) {
         work(new int[] {point}, 1);
         return Objects.requireNonNull(columns.get(point));
     }
@@ -215,22 +214,27 @@ final class Contact {
     /** Works out the columns of some points that are not known yet, side by side. */
     private void work(int[] points, int count) {
         List<Integer> missing = new ArrayList<>();
-        List<double[]> loads = new ArrayList<>();
         for (int k = 0; k < count; k++) {
             if (!columns.containsKey(points[k])) {
-                double[] load = new double[unknowns];
-                seal.addForce(points[k], 1, load);
                 missing.add(points[k]);
-                loads.add(load);
             }
         }
-        List<double[]> solutions = loads.isEmpty() ? List.of() : solve.of(loads);
-        for (int k = 0; k < solutions.size(); k++) {
-            double[] w = new double[seal.points.size()];
-            for (int i = 0; i < w.length; i++) {
-                w[i] = seal.deflection(i, solutions.get(k));
+        for (int from = 0; from < missing.size(); from += AT_ONCE) {
+            List<Integer> some = missing.subList(from, Math.min(from + AT_ONCE, missing.size()));
+            List<double[]> loads = new ArrayList<>();
+            for (int point : some) {
+                double[] load = new double[unknowns];
+                seal.addForce(point, 1, load);
+                loads.add(load);
             }
-            columns.put(missing.get(k), new Column(w, solutions.get(k)));
+            List<double[]> solutions = solve.of(loads);
+            for (int k = 0; k < solutions.size(); k++) {
+                double[] w = new double[seal.points.size()];
+                for (int i = 0; i < w.length; i++) {
+                    w[i] = seal.deflection(i, solutions.get(k));
+                }
+                columns.put(some.get(k), w);
+            }
         }
     }
 }

@@ -126,7 +126,7 @@ final class ShellPanel {
         return out;
     }
 
-    private static double[] places(Grid grid, Basis basis, Unknowns unknowns) {
+    static double[] places(Grid grid, Basis basis, Unknowns unknowns) {
         double[] place = new double[3 * unknowns.count];
         for (int v = 0; v < grid.vertices; v++) {
             put(place, unknowns, v, grid.x[v], grid.y[v]);

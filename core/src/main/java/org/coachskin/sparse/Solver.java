@@ -106,6 +106,9 @@ public final class Solver {
             int r = plan.rows(s);
             int m = k + r;
             int base = plan.valueStart[s];
+            if (isZero(f, k)) {
+                continue;
+            }
             for (int i = 0; i < r; i++) {
                 t[i] = 0;
             }
@@ -201,6 +204,9 @@ public final class Solver {
             int k = plan.columns(s);
             int r = plan.rows(s);
             int at = plan.valueStart[s];
+            if (isZero(4 * f, 4 * k)) {
+                continue;
+            }
             for (int i = 0; i < 4 * r; i++) {
                 t[i] = 0;
             }
@@ -234,6 +240,16 @@ public final class Solver {
                 }
             }
         }
+    }
+
+    /** Returns whether nothing has come to a block: a force at one place does not reach most. */
+    private boolean isZero(int from, int count) {
+        for (int i = from; i < from + count; i++) {
+            if (y[i] != 0) {
+                return false;
+            }
+        }
+        return true;
     }
 
     private void backwardFour() {
