@@ -14,6 +14,7 @@ final class ShellTables {
                 new CircularPlateTest(),
                 new ClampedThickPlateTest(),
                 new FreeFrequenciesTest(),
+                new SkewPlateTest(),
                 new HoleTest(),
                 new PlateBucklingTest(),
                 new SandwichPanelBucklingTest(),
