@@ -78,7 +78,9 @@ final class RitzPlate {
     private static double[][] bent(double nu, double lean) {
         double s = Math.sin(lean);
         double c = Math.cos(lean);
-        double[][] turn = {{1, 0, 0}, {-s / c, 1 / c, 0}, {s * s / c / c, -2 * s / c / c, 1 / c / c}};
+        double[][] turn = {
+            {1, 0, 0}, {-s / c, 1 / c, 0}, {s * s / c / c, -2 * s / c / c, 1 / c / c}
+        };
         double[][] d = {{1, 0, nu}, {0, 2 * (1 - nu), 0}, {nu, 0, 1}};
         double[][] out = new double[3][3];
         for (int i = 0; i < 3; i++) {

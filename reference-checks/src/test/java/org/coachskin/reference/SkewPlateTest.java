@@ -24,8 +24,7 @@ class SkewPlateTest extends ShellTable {
     SkewPlateTest() {
         super("skew");
         for (int lean : new int[] {15, 30}) {
-            double[] byHand =
-                    new RitzPlate("CFFF", 1, 1, 0.3, 14, Math.toRadians(lean)).omegas(2);
+            double[] byHand = new RitzPlate("CFFF", 1, 1, 0.3, 14, Math.toRadians(lean)).omegas(2);
             for (int i = 0; i < 2; i++) {
                 differs(
                         "cantilever " + lean + " deg " + (i + 1) + ": Barton",
@@ -42,9 +41,7 @@ class SkewPlateTest extends ShellTable {
         double x = acute.width() / 2;
         double y = acute.length() / 2;
         double square = WIDE * WIDE;
-        put(
-                "supported: w",
-                pressed.deflection(x, y) * bending(0.3, 10 * THIN) / (square * square));
+        put("supported: w", pressed.deflection(x, y) * bending(0.3, 10 * THIN) / (square * square));
         Triple m = pressed.forces(x, y).m();
         double mean = -(m.x() + m.y()) / 2;
         double turn = Math.hypot((m.x() - m.y()) / 2, m.xy());
@@ -52,8 +49,7 @@ class SkewPlateTest extends ShellTable {
         put("supported: smaller moment", (mean - turn) / square);
         for (int lean : new int[] {15, 30}) {
             double t = 2.5 * THIN;
-            Support clamped =
-                    new Support.Fittings(List.of(Fitting.HeldEdge.clamped(Edge.FRONT)));
+            Support clamped = new Support.Fittings(List.of(Fitting.HeldEdge.clamped(Edge.FRONT)));
             List<Double> omegas = omegas(rhombus(lean, thin(0.3, t), clamped, true), FINE, 2);
             double unit = square * Math.sqrt(t / bending(0.3, t));
             for (int i = 0; i < 2; i++) {

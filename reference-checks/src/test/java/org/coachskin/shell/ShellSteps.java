@@ -35,7 +35,8 @@ import org.coachskin.sparse.Pattern;
 import org.coachskin.sparse.SymmetricMatrix;
 
 /**
- * The steps of the shell's work one by one, on a door of 900 by 600 mm with a window, its rear edge held and rubber along the other three; as finely drawn as asked.
+ * The steps of the shell's work one by one, on a door of 900 by 600 mm with a window, its rear edge
+ * held and rubber along the other three; as finely drawn as asked.
  */
 final class ShellSteps {
 
