@@ -17,16 +17,14 @@ import org.coachskin.panel.Zone;
 
 class HoleTest extends ShellTable {
 
-    private static final double HOLE = SIDE;
+    static final double HOLE = SIDE;
 
     private static final double WIDTH = 40 * HOLE;
-
-    private static final double LENGTH = 5 * WIDTH;
 
     private static final int FINE = 5;
 
     /** Shear so soft that every layer stands in plane stress by itself. */
-    private static final double SLACK = 1e-12;
+    static final double SLACK = 1e-12;
 
     HoleTest() {
         super("holes");
@@ -44,8 +42,8 @@ class HoleTest extends ShellTable {
     void solve() {
         Response sheet = bent(isotropic(0.3, THIN, SLACK));
         put("sheet: beside the hole", beside(sheet));
-        double front = sheet.forces(WIDTH / 2, (LENGTH - HOLE) / 2).m().x();
-        put("sheet: before the hole", front / moment());
+        double front = sheet.forces(WIDTH / 2, (5 * WIDTH - HOLE) / 2).m().x();
+        put("sheet: before the hole", front / moment(5 * WIDTH));
         put("woven 0/90", beside(bent(woven(24, 0.12, 4))));
         put("woven +-45", beside(bent(woven(12.371, 0.546392, 10.714))));
         for (String wide : new String[] {"0.5", "1", "2", "4"}) {
@@ -60,30 +58,40 @@ class HoleTest extends ShellTable {
     }
 
     private static double beside(Response response) {
-        return response.forces((WIDTH + HOLE) / 2, LENGTH / 2).m().y() / moment();
+        return beside(response, WIDTH);
+    }
+
+    static double beside(Response response, double width) {
+        double length = 5 * width;
+        return response.forces((width + HOLE) / 2, length / 2).m().y() / moment(length);
     }
 
     /** Moment between the two bands of pressure, positive where it pulls inside. */
-    private static double moment() {
-        return -0.05 * LENGTH * 0.075 * LENGTH;
+    private static double moment(double length) {
+        return -0.05 * length * 0.075 * length;
     }
 
     /** A strip on its ends, pressed in a band near each, with a hole in the middle. */
     private static Response bent(Laminate laminate) {
+        return bent(laminate, WIDTH);
+    }
+
+    static Response bent(Laminate laminate, double width) {
+        double length = 5 * width;
         List<Load> bands =
                 List.of(
-                        new Load.StripPressure(1, 0.05 * LENGTH, 0.1 * LENGTH),
-                        new Load.StripPressure(1, 0.9 * LENGTH, 0.95 * LENGTH));
+                        new Load.StripPressure(1, 0.05 * length, 0.1 * length),
+                        new Load.StripPressure(1, 0.9 * length, 0.95 * length));
         Support ends =
                 new Support.Fittings(
                         List.of(
                                 held(Stretch.whole(Edge.FRONT), SOFT),
                                 held(Stretch.whole(Edge.REAR), SOFT)));
-        Opening hole = new Opening("hole", new Shape.Circle(HOLE), WIDTH / 2, LENGTH / 2);
+        Opening hole = new Opening("hole", new Shape.Circle(HOLE), width / 2, length / 2);
         // A ring of the same stack asks for short edges along the hole.
         Zone ring = new Zone("ring", new Region.Around("hole", HOLE / 16), laminate, 0);
         Panel strip =
-                new Panel("strip", WIDTH, LENGTH, Crown.FLAT, laminate, ends)
+                new Panel("strip", width, length, Crown.FLAT, laminate, ends)
                         .withOpenings(List.of(hole))
                         .withZones(List.of(ring));
         return analysis(FINE).cases(strip, List.of(bands)).get(0);

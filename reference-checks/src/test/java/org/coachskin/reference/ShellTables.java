@@ -16,6 +16,7 @@ final class ShellTables {
                 new FreeFrequenciesTest(),
                 new SkewPlateTest(),
                 new HoleTest(),
+                new HowlandTest(),
                 new PlateBucklingTest(),
                 new SandwichPanelBucklingTest(),
                 new CrossPlyPanelBucklingTest(),
