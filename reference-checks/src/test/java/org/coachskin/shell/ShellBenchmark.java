@@ -22,7 +22,7 @@ import org.openjdk.jmh.annotations.State;
 @OutputTimeUnit(TimeUnit.MILLISECONDS)
 public class ShellBenchmark {
 
-    private static final double EDGE = 0.065;
+    private static final double EDGE = 0.08;
 
     private final ShellSteps steps = new ShellSteps(EDGE);
     private final Job lid =
