@@ -134,6 +134,9 @@ final class VerdictJson {
                 "layers from the inside to the outside; z outward from mid-height; x from left, y from front");
         json.put("layers", StackJson.layers(job.panel().laminate()));
         json.put("cautions", verdict.cautions());
+        Map<String, Object> errors = new LinkedHashMap<>();
+        verdict.numericalErrors().forEach(error -> errors.put(error.figure(), error.error()));
+        json.put("numericalErrors", errors);
         return json;
     }
 

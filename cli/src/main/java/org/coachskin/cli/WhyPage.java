@@ -111,7 +111,7 @@ final class WhyPage {
         table.row("reserve", Figures.reserve(margin.reserve()), "");
         table.row("error of the theory", Figures.percent(margin.methodError()), "");
         if (margin.meshError() > 0) {
-            table.row("coarser elements differ by", Figures.percent(margin.meshError()), "");
+            table.row("error of the elements", Figures.percent(margin.meshError()), "");
         }
         return table;
     }

@@ -2,6 +2,8 @@ package org.coachskin.shell;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.UnaryOperator;
+import org.coachskin.sparse.Factor;
 import org.coachskin.sparse.HalfSolved;
 
 /**
@@ -10,7 +12,11 @@ import org.coachskin.sparse.HalfSolved;
  */
 final class AtSeal implements Contact.Flexibility {
 
-    private final ShellPanel shell;
+    private final SealLine seal;
+    private final Factor factor;
+    private final List<double[]> rigidLoads;
+    private final UnaryOperator<double[]> hold;
+    private final UnaryOperator<double[]> linear;
 
     /** Every point of the seal under a unit force per length; worked out when first asked for. */
     private List<HalfSolved> units = List.of();
@@ -20,13 +26,28 @@ final class AtSeal implements Contact.Flexibility {
 
     private final List<double[]> holding = new ArrayList<>();
 
-    AtSeal(ShellPanel shell) {
-        this.shell = shell;
+    /**
+     * @param factor of the stiffness with even springs and props for rigid holds
+     * @param rigidLoads unit loads of the rigid holds
+     * @param hold forces against the rigid holds that take back how they have moved
+     * @param linear the solution under a load, rigid holds held
+     */
+    AtSeal(
+            SealLine seal,
+            Factor factor,
+            List<double[]> rigidLoads,
+            UnaryOperator<double[]> hold,
+            UnaryOperator<double[]> linear) {
+        this.seal = seal;
+        this.factor = factor;
+        this.rigidLoads = rigidLoads;
+        this.hold = hold;
+        this.linear = linear;
     }
 
     @Override
     public double[] solve(double[] load) {
-        return shell.linear(load);
+        return linear.apply(load);
     }
 
     @Override
@@ -38,19 +59,19 @@ final class AtSeal implements Contact.Flexibility {
     }
 
     private void begin() {
-        int n = shell.seal.points.size();
+        int n = seal.points.size();
         List<double[]> loads = new ArrayList<>();
         for (int i = 0; i < n; i++) {
-            double[] load = new double[shell.seal.unknowns];
-            shell.seal.addForce(i, 1, load);
+            double[] load = new double[seal.unknowns];
+            seal.addForce(i, 1, load);
             loads.add(load);
         }
-        units = shell.half(loads);
-        List<HalfSolved> rigid = shell.half(shell.rigidLoads());
+        units = factor.solver().half(loads);
+        List<HalfSolved> rigid = factor.solver().half(rigidLoads);
         for (HalfSolved unit : units) {
             double[] at = rigid.stream().mapToDouble(unit::along).toArray();
             moved.add(at);
-            holding.add(shell.holding(at));
+            holding.add(hold.apply(at));
         }
     }
 
@@ -63,7 +84,7 @@ final class AtSeal implements Contact.Flexibility {
             for (int k = 0; k < forces.length; k++) {
                 work -= forces[k] * moved.get(i)[k];
             }
-            w[i] = work / shell.seal.points.get(i).length;
+            w[i] = work / seal.points.get(i).length;
         }
         return w;
     }

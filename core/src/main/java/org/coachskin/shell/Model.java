@@ -112,6 +112,23 @@ final class Model {
         return new Work(this, x, y).against(section -> section.stiffness);
     }
 
+    /** Adds K x over all triangles. */
+    void addForces(double[] x, double[] forces) {
+        int size = reference.basis.size;
+        double[][][] products = new double[3][3][size * size];
+        for (int t = 0; t < grid.triangles(); t++) {
+            grid.elements[t].products(reference, products);
+            double[] k = matrix(t, sections[t].stiffness, products);
+            int[] own = unknowns(t);
+            for (int i = 0; i < own.length; i++) {
+                for (int j = 0; j < own.length; j++) {
+                    double stiff = j <= i ? k[i * own.length + j] : k[j * own.length + i];
+                    forces[own[i]] += stiff * x[own[j]];
+                }
+            }
+        }
+    }
+
     /** Writes what two functions do to one another, field by field. */
     private static void block(double[] c, double[][][] products, int pair, double[] block) {
         int fields = Section.FIELDS;

@@ -216,6 +216,56 @@ public final class ShellAnalysis implements Analysis {
 
     @Override
     public double frequency(Panel panel) {
-        return shell(panel, List.of()).frequency();
+        return Eigenshapes.frequency(shell(panel, List.of()));
+    }
+
+    /**
+     * Returns the lowest natural frequencies of a panel closed at rest and their shapes, upwards.
+     * Rubber seals are even springs: small swings about the working squeeze.
+     *
+     * @param count how many, at least 1
+     * @throws NoAnswerException when the panel can move freely
+     */
+    public List<Vibration> vibrations(Panel panel, int count) {
+        return Eigenshapes.vibrations(shell(panel, List.of()), count);
+    }
+
+    /**
+     * Returns at how many times its loads a panel buckles, and how: the lowest factors, upwards.
+     *
+     * <p>What stands is counted in full and not multiplied. Empty where the loads push the panel
+     * together nowhere, as on a flat panel that is free to move in its plane; a load that only
+     * pulls the panel taut has no such factor either. Factors of the load turned round are not
+     * among them.
+     *
+     * <p><b>Limits.</b> Linear: the membrane forces grow with the load, and how far the panel has
+     * deflected by then counts for nothing. So the factor is an upper limit. A shallow crown
+     * pressed in snaps through below it, at half of it or less, and a deep one that is not quite
+     * true likewise. Rubber seals are even springs as at rest, whatever the load does to them.
+     * Skins that wrinkle on their foam are another failure.
+     *
+     * @param count how many, at least 1
+     * @throws NoAnswerException when the panel can move freely, or buckles under what stands alone
+     */
+    public List<Buckling> buckling(Panel panel, LoadCase load, int count) {
+        ShellPanel shell = shell(panel, List.of(load.loads()));
+        ShellResponse standing = shell.solve(load.standing());
+        ShellResponse loaded = shell.solve(together(load, 1)).minus(standing);
+        return Eigenshapes.buckling(shell, standing, loaded, count);
+    }
+
+    /**
+     * Returns what held edges do to a panel under loads that act together, place by place along the
+     * rim; empty where only pads and seals hold it, whose forces {@link #loadCases} tells. They
+     * balance loads, pads and seals to the last figures of the solution.
+     *
+     * <p>Beside a corner and the end of a held stretch the force per length has no limit in the
+     * theory: there only its sum over a length of about the thickness and more means anything.
+     *
+     * @throws NoAnswerException when the panel can move freely or lifts off its seal
+     */
+    public List<EdgeReaction> edgeReactions(Panel panel, List<Load> loads) {
+        ShellPanel shell = shell(panel, List.of(loads));
+        return new EdgeReactions(shell).of(loads, shell.solve(loads));
     }
 }

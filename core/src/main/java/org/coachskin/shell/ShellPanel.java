@@ -3,17 +3,11 @@ package org.coachskin.shell;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import org.coachskin.laminate.Laminate;
-import org.coachskin.laminate.Patch;
-import org.coachskin.laminate.ThermalState;
-import org.coachskin.laminate.Triple;
 import org.coachskin.panel.Fitting;
 import org.coachskin.panel.Load;
 import org.coachskin.panel.Panel;
-import org.coachskin.sparse.Eigenpairs;
 import org.coachskin.sparse.Factor;
 import org.coachskin.sparse.FactorPlan;
-import org.coachskin.sparse.HalfSolved;
 import org.coachskin.sparse.Order;
 import org.coachskin.sparse.Pattern;
 import org.coachskin.sparse.SymmetricMatrix;
@@ -24,13 +18,8 @@ import org.jspecify.annotations.Nullable;
 /** One panel on one grid, factored: solves any load. Immutable; safe to share between threads. */
 final class ShellPanel {
 
-    private static final int W = 2;
-
-    /** How much stiffer than the panel a prop is that counts as rigid in vibration. */
+    /** How much stiffer than the panel a prop is that counts as rigid where it has to be one. */
     private static final double RIGID = 1e5;
-
-    /** Residual at which a vibration has settled: its frequency is off by the square of it. */
-    private static final double SETTLED = 1e-6;
 
     final Panel panel;
     final boolean firstOrder;
@@ -88,7 +77,15 @@ final class ShellPanel {
                 }
             }
         }
-        contact = new Contact(seal, new AtSeal(this));
+        contact =
+                new Contact(
+                        seal,
+                        new AtSeal(
+                                seal,
+                                factor,
+                                rigid.stream().map(hold -> hold.mean).toList(),
+                                this::holding,
+                                this::linear));
     }
 
     /** Returns the stiffness with rigid holds propped {@code prop} times as stiffly as usual. */
@@ -142,7 +139,7 @@ final class ShellPanel {
         return out;
     }
 
-    private static double[] places(Grid grid, Basis basis, Unknowns unknowns) {
+    static double[] places(Grid grid, Basis basis, Unknowns unknowns) {
         double[] place = new double[3 * unknowns.count];
         for (int v = 0; v < grid.vertices; v++) {
             put(place, unknowns, v, grid.x[v], grid.y[v]);
@@ -181,23 +178,17 @@ final class ShellPanel {
         return Mechanism.words(model, factor.nullVectors(matrix));
     }
 
-    /** Returns the lowest natural frequency with the panel closed at rest [Hz]. */
-    double frequency() {
-        return frequencies(1)[0];
+    /**
+     * Returns the stiffness with the panel closed at rest: rubber as even springs, rigid holds as
+     * props.
+     */
+    SymmetricMatrix atRest() {
+        return stiffness(RIGID, matrix.pattern());
     }
 
-    /** Returns the lowest natural frequencies, upwards [Hz]. */
-    double[] frequencies(int count) {
-        SymmetricMatrix stiff = stiffness(RIGID, matrix.pattern());
-        SymmetricMatrix mass = new SymmetricMatrix(matrix.pattern());
-        model.addMass(mass);
-        Eigenpairs lowest =
-                Eigenpairs.lowest(stiff, mass, factor.plan().factor(stiff), count, SETTLED);
-        double[] out = new double[count];
-        for (int i = 0; i < count; i++) {
-            out[i] = Math.sqrt(lowest.value(i)) / (2 * Math.PI);
-        }
-        return out;
+    /** Returns how matrices of this panel are factored. */
+    FactorPlan plan() {
+        return factor.plan();
     }
 
     /**
@@ -228,22 +219,12 @@ final class ShellPanel {
         return solutions;
     }
 
-    /** Returns loads after forward substitution. */
-    List<HalfSolved> half(List<double[]> loads) {
-        return factor.solver().half(loads);
-    }
-
-    /** Returns the unit loads of the rigid holds. */
-    List<double[]> rigidLoads() {
-        return rigid.stream().map(hold -> hold.mean).toList();
-    }
-
     /**
      * Returns the forces against the rigid holds that take back how they have moved.
      *
      * @param moved of each rigid hold
      */
-    double[] holding(double[] moved) {
+    private double[] holding(double[] moved) {
         DMatrixRMaj force = new DMatrixRMaj(rigid.size(), 1);
         if (!rigid.isEmpty()) {
             CommonOps_DDRM.solve(flexibility, DMatrixRMaj.wrap(rigid.size(), 1, moved), force);
@@ -277,8 +258,9 @@ final class ShellPanel {
     /** Returns the solution under loads and the push of seals that are even springs. */
     double[] even(List<Load> loads, double[] @Nullable [] free) {
         double[] load = new double[model.unknowns.count];
+        Loading loading = new Loading(model);
         for (Load part : loads) {
-            add(part, load, free);
+            loading.add(part, load, free);
         }
         seal.addWorkingForce(load);
         return linear(load);
@@ -307,64 +289,13 @@ final class ShellPanel {
         double[] local = new double[2];
         int t = model.grid.locate(x, y, local);
         double[] load = new double[model.unknowns.count];
-        model.addPoint(t, local, outward(-1), load);
+        model.addPoint(t, local, Loading.outward(-1), load);
         return linear(load);
     }
 
     /** Returns the stacks of another panel of this one's shape, triangle by triangle. */
     Section[] sections(Panel other) {
         return Sections.of(other, model.grid, firstOrder);
-    }
-
-    /**
-     * Adds a load.
-     *
-     * @param free strains without force, triangle by triangle; what heat adds is added, null where
-     *     there is none
-     */
-    private void add(Load part, double[] load, double[] @Nullable [] free) {
-        int triangles = model.grid.triangles();
-        if (part instanceof Load.Press press) {
-            press(press, load);
-        } else if (part instanceof Load.Pressure pressure) {
-            model.addEven(t -> true, outward(-pressure.pressure()), load);
-        } else if (part instanceof Load.StripPressure strip) {
-            model.addEven(
-                    t -> {
-                        double y = model.grid.centre(t)[1];
-                        return y > strip.from() && y < strip.to();
-                    },
-                    outward(-strip.pressure()),
-                    load);
-        } else if (part instanceof Load.OwnWeight weight) {
-            for (int t = 0; t < triangles; t++) {
-                double perArea = weight.inward() * model.section(t).laminate.mass();
-                model.addEven(t, outward(-perArea), load);
-            }
-        } else if (part instanceof Load.Heat heat) {
-            for (int t = 0; t < triangles; t++) {
-                Laminate stack = model.section(t).laminate;
-                Triple bow = ThermalState.of(stack, heat.inside(), heat.outside()).curvature();
-                double[] strain = new double[Section.STRAINS];
-                double z = model.section(t).reference;
-                double[] parts = {bow.x(), bow.y(), bow.xy()};
-                for (int i = 0; i < 3; i++) {
-                    // Mid-height stays, so the reference surface stretches.
-                    strain[i] = z * parts[i];
-                    strain[3 + i] = parts[i];
-                    strain[6 + i] = parts[i];
-                }
-                model.addStrain(t, strain, load);
-                free[t] = free[t] == null ? strain : sum(free[t], strain, 1);
-            }
-        }
-    }
-
-    /** Returns fields of which the deflection alone has an intensity. */
-    private static double[] outward(double intensity) {
-        double[] field = new double[Section.FIELDS];
-        field[W] = intensity;
-        return field;
     }
 
     /** Returns a + by * b. */
@@ -374,35 +305,5 @@ final class ShellPanel {
             out[i] += by * b[i];
         }
         return out;
-    }
-
-    /**
-     * Spreads a force over the triangles that lie in its patch; the grid follows patches and
-     * strips.
-     */
-    private void press(Load.Press press, double[] load) {
-        List<Integer> under = new ArrayList<>();
-        double area = 0;
-        for (int t = 0; t < model.grid.triangles(); t++) {
-            double[] c = model.grid.centre(t);
-            double dx = c[0] - press.x();
-            double dy = c[1] - press.y();
-            boolean in =
-                    press.patch() instanceof Patch.Disc disc
-                            ? Math.hypot(dx, dy) < disc.diameter() / 2
-                            : Math.abs(dx) < press.patch().halfX()
-                                    && Math.abs(dy) < press.patch().halfY();
-            if (in) {
-                under.add(t);
-                area += model.area(t);
-            }
-        }
-        if (under.isEmpty()) {
-            throw new IllegalArgumentException(
-                    "a press at " + press.x() + ", " + press.y() + " m does not touch the panel");
-        }
-        for (int t : under) {
-            model.addEven(t, outward(-press.force() / area), load);
-        }
     }
 }

@@ -120,6 +120,13 @@ public final class ShellResponse implements Response {
         return strain;
     }
 
+    /** Returns the strains at a place beyond those that need no force. */
+    double[] stretched(int t, double[] local) {
+        double[] e = strains(t, local);
+        double[] bow = free[t];
+        return bow == null ? e : ShellPanel.sum(e, bow, -1);
+    }
+
     @Override
     public SectionState state(double x, double y) {
         double[] local = new double[2];
@@ -136,11 +143,7 @@ public final class ShellResponse implements Response {
     public SectionForces forces(double x, double y) {
         double[] local = new double[2];
         int t = triangle(x, y, local);
-        double[] e = strains(t, local);
-        double[] bow = free[t];
-        if (bow != null) {
-            e = ShellPanel.sum(e, bow, -1);
-        }
+        double[] e = stretched(t, local);
         Section section = shell.model.section(t);
         double[] s = new double[Section.STRAINS];
         for (int r = 0; r < Section.STRAINS; r++) {

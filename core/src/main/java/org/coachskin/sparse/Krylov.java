@@ -26,6 +26,9 @@ final class Krylov {
     /** A direction of which so little is left was rounded; what A does to it is worked out anew. */
     private static final double ROUNDED = 1e-3;
 
+    /** Residual that a further restart does not halve, and is taken for rounding. */
+    private static final double ROUNDING = 1e-5;
+
     /** What orthogonalising must leave of a vector for it to be a direction of its own. */
     private static final double OWN = 1e-11;
 
@@ -99,6 +102,7 @@ final class Krylov {
      */
     List<double[]> vectors() {
         growTo(Math.min(BLOCK, n));
+        double before = Double.POSITIVE_INFINITY;
         for (int restart = 0; restart < RESTARTS; ) {
             if (!next.isEmpty()) {
                 expand();
@@ -109,16 +113,21 @@ final class Krylov {
             EigenDecomposition_F64<DMatrixRMaj> ritz = ritz(size);
             Integer[] order = falling(ritz, size);
             int positive = positive(ritz, order);
-            boolean settled = positive == wanted || (full && restart >= SURE);
-            for (int i = 0; settled && i < positive; i++) {
-                settled = left(vector(ritz, order[i])) <= good * real(ritz, order[i]);
+            double worst = 0;
+            for (int i = 0; i < positive; i++) {
+                double left = left(vector(ritz, order[i])) / real(ritz, order[i]);
+                worst = Math.max(worst, left);
             }
+            boolean rounded = full && worst <= ROUNDING && worst > before / 2;
+            boolean complete = positive == wanted || (full && restart >= SURE);
+            boolean settled = complete && (worst <= good || rounded);
             if (settled || exhausted) {
                 turn(ritz, order, positive);
                 return basis.stream().map(direction -> direction.x).toList();
             }
             if (full) {
                 turn(ritz, order, Math.min(size, wanted + BLOCK));
+                before = worst;
                 restart++;
             }
         }

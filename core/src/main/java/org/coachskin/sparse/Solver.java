@@ -134,6 +134,9 @@ public final class Solver {
             int r = plan.rows(s);
             int m = k + r;
             int base = plan.valueStart[s];
+            if (isZero(f, k)) {
+                continue;
+            }
             for (int i = 0; i < r; i++) {
                 t[i] = 0;
             }
@@ -229,7 +232,7 @@ public final class Solver {
             int k = plan.columns(s);
             int r = plan.rows(s);
             int at = plan.valueStart[s];
-            if (isZero(4 * f, 4 * (f + k))) {
+            if (isZero(4 * f, 4 * k)) {
                 continue;
             }
             for (int i = 0; i < 4 * r; i++) {
@@ -267,12 +270,14 @@ public final class Solver {
         }
     }
 
-    private boolean isZero(int from, int to) {
-        boolean zero = true;
-        for (int i = from; zero && i < to; i++) {
-            zero = y[i] == 0;
+    /** Returns whether nothing has come to a block: a force at one place does not reach most. */
+    private boolean isZero(int from, int count) {
+        for (int i = from; i < from + count; i++) {
+            if (y[i] != 0) {
+                return false;
+            }
         }
-        return zero;
+        return true;
     }
 
     private void backwardFour() {

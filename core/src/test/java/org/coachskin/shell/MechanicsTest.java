@@ -166,6 +166,30 @@ class MechanicsTest {
         assertTrue(thicker < compliance(flat));
     }
 
+    @Property(tries = 6, seed = "5406")
+    void aRestNeverLowersAFrequencyNorABucklingLoad(@ForAll("cases") Case c) {
+        List<Fitting> more = new ArrayList<>(fittings(c));
+        more.add(pad(0.07, 0.07, 2e4));
+        ShellPanel before = shell(panel(c));
+        ShellPanel after = shell(panel(c).withSupport(new Support.Fittings(more)));
+        List<Vibration> slow = Eigenshapes.vibrations(before, 3);
+        List<Vibration> fast = Eigenshapes.vibrations(after, 3);
+        for (int i = 0; i < 3; i++) {
+            double hertz = slow.get(i).frequency();
+            assertTrue(fast.get(i).frequency() >= hertz * (1 - 1e-9), "shape " + i);
+        }
+        // The same push, that of the panel before, in both.
+        ShellResponse pushed = before.solve(List.of(one(250), new Load.Heat(30, 5)));
+        ShellResponse still = before.solve(List.of());
+        List<Buckling> soft = Eigenshapes.buckling(before, still, pushed, 1);
+        // A pad ties no unknowns, so both panels have the same.
+        List<Buckling> stiff = Eigenshapes.buckling(after, still, pushed, 1);
+        assertEquals(soft.isEmpty(), stiff.isEmpty());
+        if (!soft.isEmpty()) {
+            assertTrue(stiff.get(0).factor() >= soft.get(0).factor() * (1 - 1e-7));
+        }
+    }
+
     private static double compliance(Panel panel) {
         ShellPanel shell = shell(panel);
         return mean(shell, shell.solve(List.of(one(1))), one(1));
@@ -220,6 +244,10 @@ class MechanicsTest {
         same(new double[] {f.n().x(), f.n().y(), f.n().xy()}, g.n().y(), g.n().x(), -g.n().xy());
         same(new double[] {f.m().x(), f.m().y(), f.m().xy()}, g.m().y(), g.m().x(), -g.m().xy());
         same(new double[] {f.qx(), f.qy()}, g.qy(), -g.qx());
+        double hertz = Eigenshapes.vibrations(shell(panel), 1).get(0).frequency();
+        ShellPanel turned = new ShellPanel(other, Grids.lattice(reversed(YS, B), XS), 3, false);
+        // Rigid pads are props a hundred thousand times as stiff as the panel, by its x.
+        assertEquals(hertz, Eigenshapes.vibrations(turned, 1).get(0).frequency(), 1e-4 * hertz);
     }
 
     private static void same(double[] expected, double... found) {

@@ -19,6 +19,10 @@ final class RitzPlate {
     private final int[] powersX;
     private final int[] powersY;
     private final double[][] k;
+
+    /** Of a unit square once it leans. */
+    private final double area;
+
     private final List<double[]> pins = new ArrayList<>();
 
     /**
@@ -27,6 +31,19 @@ final class RitzPlate {
      * @param even whether only those that are even about both middle lines
      */
     RitzPlate(String edges, double a, double b, double nu, int n, boolean even) {
+        this(edges, a, b, nu, n, even, 0);
+    }
+
+    /**
+     * A plate whose left and right edge lean to the right by an angle [rad]; y is counted along
+     * them.
+     */
+    RitzPlate(String edges, double a, double b, double nu, int n, double lean) {
+        this(edges, a, b, nu, n, false, lean);
+    }
+
+    private RitzPlate(
+            String edges, double a, double b, double nu, int n, boolean even, double lean) {
         this.a = a;
         this.b = b;
         this.nu = nu;
@@ -35,6 +52,8 @@ final class RitzPlate {
         powersX = new int[] {power(edges.charAt(3)), power(edges.charAt(1))};
         powersY = new int[] {power(edges.charAt(0)), power(edges.charAt(2))};
         k = new double[n * n][n * n];
+        area = Math.cos(lean);
+        double[][] bent = bent(nu, lean);
         double[][][][] x = products(powersX, a);
         double[][][][] y = products(powersY, b);
         for (int i = 0; i < n * n; i++) {
@@ -43,14 +62,35 @@ final class RitzPlate {
                 int q = i % n;
                 int r = j / n;
                 int s = j % n;
-                k[i][j] =
-                        x[2][2][p][r] * y[0][0][q][s]
-                                + x[0][0][p][r] * y[2][2][q][s]
-                                + nu * x[2][0][p][r] * y[0][2][q][s]
-                                + nu * x[0][2][p][r] * y[2][0][q][s]
-                                + 2 * (1 - nu) * x[1][1][p][r] * y[1][1][q][s];
+                for (int c = 0; c < 3; c++) {
+                    for (int d = 0; d < 3; d++) {
+                        k[i][j] += bent[c][d] * x[2 - c][2 - d][p][r] * y[c][d][q][s];
+                    }
+                }
             }
         }
+    }
+
+    /**
+     * Returns what w,11, w,12 and w,22 along the sides resist: with s and c of the lean, w,xx =
+     * w,11; w,xy = (w,12 - s w,11)/c; w,yy = (w,22 - 2 s w,12 + s^2 w,11)/c^2.
+     */
+    private static double[][] bent(double nu, double lean) {
+        double s = Math.sin(lean);
+        double c = Math.cos(lean);
+        double[][] turn = {
+            {1, 0, 0}, {-s / c, 1 / c, 0}, {s * s / c / c, -2 * s / c / c, 1 / c / c}
+        };
+        double[][] d = {{1, 0, nu}, {0, 2 * (1 - nu), 0}, {nu, 0, 1}};
+        double[][] out = new double[3][3];
+        for (int i = 0; i < 3; i++) {
+            for (int j = 0; j < 3; j++) {
+                for (int m = 0; m < 9; m++) {
+                    out[i][j] += c * turn[m / 3][i] * d[m / 3][m % 3] * turn[m % 3][j];
+                }
+            }
+        }
+        return out;
     }
 
     private static int power(char edge) {
@@ -165,11 +205,51 @@ final class RitzPlate {
         double[][] stiff = new double[all][];
         for (int i = 0; i < all; i++) {
             for (int j = 0; j < all; j++) {
-                mass[i][j] = x[i / n][j / n] * y[i % n][j % n];
+                mass[i][j] = area * x[i / n][j / n] * y[i % n][j % n];
             }
             stiff[i] = k[i].clone();
         }
         return Vibration.omegas(stiff, mass, count);
+    }
+
+    /**
+     * Returns how many times forces per width in the plane it takes, either way round: compression
+     * along x and y, and shear.
+     */
+    double buckling(double nx, double ny, double nxy) {
+        double[][][][] x = products(powersX, a);
+        double[][][][] y = products(powersY, b);
+        int all = n * n;
+        double[][] g = new double[all][all];
+        double[][] columns = new double[all][];
+        for (int i = 0; i < all; i++) {
+            for (int j = 0; j < all; j++) {
+                int p = i / n;
+                int q = i % n;
+                int r = j / n;
+                int s = j % n;
+                g[i][j] =
+                        nx * x[1][1][p][r] * y[0][0][q][s]
+                                + ny * x[0][0][p][r] * y[1][1][q][s]
+                                + nxy * x[1][0][p][r] * y[0][1][q][s]
+                                + nxy * x[0][1][p][r] * y[1][0][q][s];
+            }
+        }
+        for (int j = 0; j < all; j++) {
+            columns[j] = solve(g[j]);
+        }
+        // (K^-1 G)^2 x = x/factor^2, as K x = factor^2 G K^-1 G x.
+        double[][] twice = new double[all][all];
+        double[][] stiff = new double[all][];
+        for (int i = 0; i < all; i++) {
+            stiff[i] = k[i].clone();
+            for (int j = 0; j < all; j++) {
+                for (int m = 0; m < all; m++) {
+                    twice[i][j] += g[i][m] * columns[j][m];
+                }
+            }
+        }
+        return Vibration.omegas(stiff, twice, 1)[0];
     }
 
     private double[] shape(double x, double y, int byX, int byY) {

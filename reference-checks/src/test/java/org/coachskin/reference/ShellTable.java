@@ -20,7 +20,6 @@ import org.coachskin.panel.Panel;
 import org.coachskin.panel.Shape;
 import org.coachskin.panel.Stretch;
 import org.coachskin.panel.Support;
-import org.coachskin.shell.Modes;
 import org.coachskin.shell.ShellAnalysis;
 
 /**
@@ -153,6 +152,8 @@ abstract class ShellTable extends WorkedOutTable {
 
     /** Returns the lowest circular frequencies. */
     static List<Double> omegas(Panel panel, int order, int count) {
-        return Modes.of(panel, order, count).stream().map(f -> 2 * Math.PI * f).toList();
+        return analysis(order).vibrations(panel, count).stream()
+                .map(one -> 2 * Math.PI * one.frequency())
+                .toList();
     }
 }

@@ -14,7 +14,12 @@ final class ShellTables {
                 new CircularPlateTest(),
                 new ClampedThickPlateTest(),
                 new FreeFrequenciesTest(),
-                new HoleTest());
+                new SkewPlateTest(),
+                new HoleTest(),
+                new PlateBucklingTest(),
+                new SandwichPanelBucklingTest(),
+                new CrossPlyPanelBucklingTest(),
+                new CurvedBucklingTest());
     }
 
     static List<EvidenceSection> sections() {
