@@ -2,7 +2,9 @@ package org.coachskin.check;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import org.coachskin.analysis.CaseResponse;
 import org.coachskin.analysis.Response;
 import org.coachskin.failure.CoreShear;
@@ -36,6 +38,11 @@ final class CaseCheck {
     private final LoadCase load;
     private final CaseResponse answer;
     private final List<Stations.Station> stations;
+
+    /** Local effects at each place, which are the same whatever the answer. */
+    private final Map<Stations.Station, List<LocalEffect.Here>> known;
+
+    private final boolean first;
     private final List<LocalEffect> local = new ArrayList<>();
     private final List<Load.Press> presses = new ArrayList<>();
     private final Wrinkles wrinkles;
@@ -57,7 +64,8 @@ final class CaseCheck {
                 load,
                 answer,
                 Stations.of(job.panel(), load, answer.loaded().spots()),
-                Wrinkles.MOST);
+                new ConcurrentHashMap<>(),
+                true);
     }
 
     private CaseCheck(
@@ -66,10 +74,13 @@ final class CaseCheck {
             LoadCase load,
             CaseResponse answer,
             List<Stations.Station> stations,
-            int wrinkled) {
+            Map<Stations.Station, List<LocalEffect.Here>> known,
+            boolean first) {
         this.job = job;
         this.stacks = stacks;
         this.stations = stations;
+        this.known = known;
+        this.first = first;
         this.load = load;
         this.answer = answer;
         for (Load part : load.loads()) {
@@ -80,7 +91,8 @@ final class CaseCheck {
         }
         stack = stacks.at(job.panel().width() / 2, job.panel().length() / 2);
         patchError = MethodError.beside(job.panel(), presses);
-        wrinkles = new Wrinkles(wanted(Factors.On.WRINKLING), wrinkled);
+        wrinkles =
+                new Wrinkles(wanted(Factors.On.WRINKLING), first ? Wrinkles.MOST : Wrinkles.AGAIN);
         Factors factors = job.limits().factors();
         worst = new Worst(load, load.stays() ? List.of(factors.on(Factors.On.STAYS)) : List.of());
     }
@@ -89,13 +101,16 @@ final class CaseCheck {
         return answer;
     }
 
-    /** Returns another answer to the same load case, judged at some of the places only. */
+    /**
+     * Returns another answer to the same load case, judged at some of the places only and without
+     * what a patch alone decides.
+     */
     CaseCheck again(CaseResponse other, Set<Response.Spot> places) {
         List<Stations.Station> some =
                 stations.stream()
                         .filter(at -> places.contains(new Response.Spot(at.x(), at.y())))
                         .toList();
-        return new CaseCheck(job, stacks, load, other, some, Wrinkles.AGAIN);
+        return new CaseCheck(job, stacks, load, other, some, known, false);
     }
 
     /** Moves to another stack, and warms it. */
@@ -141,7 +156,7 @@ final class CaseCheck {
     List<Margin> margins() {
         for (Stations.Station station : stations) {
             enter(stacks.at(station.x(), station.y()));
-            here = local(station);
+            here = known.computeIfAbsent(station, this::local);
             near = here.isEmpty() ? MethodError.AWAY : patchError;
             judge(station, answer.loaded(), 1);
             if (load.reverses()) {
@@ -150,7 +165,7 @@ final class CaseCheck {
         }
         for (Load.Press press : presses) {
             enter(stacks.at(press.x(), press.y()));
-            if (!stack.laminate.isBare()) {
+            if (first && !stack.laminate.isBare()) {
                 UnderPatch.judge(job, load, press, stack, worst);
             }
         }

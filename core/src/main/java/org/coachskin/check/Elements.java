@@ -9,6 +9,7 @@ import java.util.Set;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
 import java.util.function.Supplier;
+import java.util.stream.IntStream;
 import org.coachskin.analysis.CaseResponse;
 import org.coachskin.analysis.Response;
 import org.coachskin.shell.ShellAnalysis;
@@ -29,28 +30,42 @@ final class Elements {
     private final Solvers solvers;
 
     /** Solutions that are on their way on another thread. */
-    private final Map<Integer, CompletableFuture<List<CaseResponse>>> begun = new LinkedHashMap<>();
+    private final Map<Integer, CompletableFuture<Solved>> begun = new LinkedHashMap<>();
 
     /** Begins to work out what the estimates need, besides the answer itself. */
     Elements(Job job, Solvers solvers) {
         this.job = job;
         this.solvers = solvers;
         for (int below = 1; below <= 2; below++) {
-            ShellAnalysis coarser = solvers.ofOrder(ShellAnalysis.ORDER - below);
-            begun.put(
-                    ShellAnalysis.ORDER - below,
-                    begin(() -> coarser.loadCases(job.panel(), job.loads())));
+            int order = ShellAnalysis.ORDER - below;
+            boolean vibrating = below == 1;
+            begun.put(order, begin(() -> solve(order, vibrating)));
         }
         solvers.firstOrder(job.panel())
                 .ifPresent(
                         plain ->
                                 begun.put(
                                         FIRST_ORDER,
-                                        begin(() -> plain.loadCases(job.panel(), job.loads()))));
+                                        begin(
+                                                () ->
+                                                        new Solved(
+                                                                plain.loadCases(
+                                                                        job.panel(), job.loads()),
+                                                                Double.NaN))));
     }
 
-    private static CompletableFuture<List<CaseResponse>> begin(Supplier<List<CaseResponse>> work) {
+    private static <T> CompletableFuture<T> begin(Supplier<T> work) {
         return CompletableFuture.supplyAsync(work);
+    }
+
+    /** Answers to all load cases, and the lowest frequency where it is asked [Hz]. */
+    private record Solved(List<CaseResponse> answers, double frequency) {}
+
+    private Solved solve(int order, boolean vibrating) {
+        ShellAnalysis solver = solvers.ofOrder(order);
+        return new Solved(
+                solver.loadCases(job.panel(), job.loads()),
+                vibrating ? solver.frequency(job.panel()) : Double.NaN);
     }
 
     /**
@@ -89,20 +104,20 @@ final class Elements {
 
     private Outcome outcome(int order, List<CaseCheck> cases) {
         CompletableFuture<Double> vibrating =
-                CompletableFuture.supplyAsync(() -> solvers.ofOrder(order).frequency(job.panel()));
+                begin(() -> solvers.ofOrder(order).frequency(job.panel()));
         List<Margin> worst = PanelCheck.worstOfEachMode(job, cases);
         Read read = new Read(worst, cases);
+        Solved lower = solved(order - 1, true);
+        Solved lowest = solved(order - 2, false);
         double frequency = value(vibrating);
         Map<String, Figure> answer = Figure.of(worst, cases, read.moved, frequency);
-        List<CaseResponse> lower = solved(order - 1);
-        List<CaseResponse> lowest = solved(order - 2);
         Convergence convergence =
                 new Convergence(
                         answer,
-                        read.figures(lower, solvers.ofOrder(order - 1).frequency(job.panel())),
-                        read.figures(lowest, solvers.ofOrder(order - 2).frequency(job.panel())),
-                        read.astray(lower),
-                        read.astray(lowest));
+                        read.figures(lower.answers(), lower.frequency()),
+                        read.figures(lowest.answers(), lowest.frequency()),
+                        read.astray(lower.answers()),
+                        read.astray(lowest.answers()));
         List<Margin> margins = new ArrayList<>();
         for (Margin margin : worst) {
             margins.add(margin.withMeshError(convergence.error(margin.mode().words())));
@@ -116,11 +131,9 @@ final class Elements {
         return new Outcome(cases, margins, frequency, errors);
     }
 
-    private List<CaseResponse> solved(int order) {
-        CompletableFuture<List<CaseResponse>> underWay = begun.get(order);
-        return underWay == null
-                ? solvers.ofOrder(order).loadCases(job.panel(), job.loads())
-                : value(underWay);
+    private Solved solved(int order, boolean vibrating) {
+        CompletableFuture<Solved> underWay = begun.get(order);
+        return underWay == null ? solve(order, vibrating) : value(underWay);
     }
 
     /** The places at which an answer is worst, at which others are read too. */
@@ -148,15 +161,18 @@ final class Elements {
 
         /** Returns the figures of the answer, astray by as much as others differ from it. */
         private List<Map<String, Figure>> astray(List<CaseResponse> others) {
-            List<Map<String, Figure>> all = new ArrayList<>();
-            for (int which = 0; which < Astray.PLACES; which++) {
-                List<CaseResponse> answers = new ArrayList<>();
-                for (int i = 0; i < others.size(); i++) {
-                    answers.add(Astray.of(cases.get(i).answer(), others.get(i), which));
-                }
-                all.add(figures(answers, Double.NaN));
-            }
-            return all;
+            return IntStream.range(0, Astray.PLACES)
+                    .parallel()
+                    .mapToObj(
+                            which -> {
+                                List<CaseResponse> answers = new ArrayList<>();
+                                for (int i = 0; i < others.size(); i++) {
+                                    CaseResponse answer = cases.get(i).answer();
+                                    answers.add(Astray.of(answer, others.get(i), which));
+                                }
+                                return figures(answers, Double.NaN);
+                            })
+                    .toList();
         }
     }
 

@@ -167,10 +167,17 @@ public final class PanelCheck {
     }
 
     static List<Margin> worstOfEachMode(Job job, List<CaseCheck> cases) {
+        List<List<Margin>> all =
+                cases.parallelStream()
+                        .map(
+                                check -> {
+                                    List<Margin> margins = new ArrayList<>(check.margins());
+                                    margins.addAll(Moving.margins(job, check));
+                                    return margins;
+                                })
+                        .toList();
         Map<Mode, Margin> worst = new EnumMap<>(Mode.class);
-        for (CaseCheck check : cases) {
-            List<Margin> margins = new ArrayList<>(check.margins());
-            margins.addAll(Moving.margins(job, check));
+        for (List<Margin> margins : all) {
             for (Margin margin : margins) {
                 worst.merge(margin.mode(), margin, (a, b) -> Worst.isWorse(b, a) ? b : a);
             }

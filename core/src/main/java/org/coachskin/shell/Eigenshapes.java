@@ -12,7 +12,7 @@ import org.coachskin.sparse.SymmetricMatrix;
 final class Eigenshapes {
 
     /** Residual at which a frequency alone has settled: it is off by about the square of it. */
-    private static final double SETTLED = 1e-6;
+    private static final double SETTLED = 1e-4;
 
     /** And at which a shape has. */
     private static final double FINE = 1e-10;
@@ -30,10 +30,10 @@ final class Eigenshapes {
     }
 
     private static List<Vibration> vibrations(ShellPanel shell, int count, double good) {
-        SymmetricMatrix stiff = shell.atRest();
+        SymmetricMatrix stiff = shell.stiffness();
         SymmetricMatrix mass = new SymmetricMatrix(stiff.pattern());
         shell.model.addMass(mass);
-        Eigenpairs lowest = Eigenpairs.lowest(stiff, mass, shell.plan().factor(stiff), count, good);
+        Eigenpairs lowest = Eigenpairs.lowest(stiff, mass, shell.inverse(), count, good);
         List<Vibration> out = new ArrayList<>();
         for (int i = 0; i < lowest.count(); i++) {
             double hertz = Math.sqrt(lowest.value(i)) / (2 * Math.PI);

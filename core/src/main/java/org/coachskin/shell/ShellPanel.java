@@ -8,8 +8,10 @@ import org.coachskin.panel.Load;
 import org.coachskin.panel.Panel;
 import org.coachskin.sparse.Factor;
 import org.coachskin.sparse.FactorPlan;
+import org.coachskin.sparse.Inverse;
 import org.coachskin.sparse.Order;
 import org.coachskin.sparse.Pattern;
+import org.coachskin.sparse.Solver;
 import org.coachskin.sparse.SymmetricMatrix;
 import org.ejml.data.DMatrixRMaj;
 import org.ejml.dense.row.CommonOps_DDRM;
@@ -184,6 +186,26 @@ final class ShellPanel {
      */
     SymmetricMatrix atRest() {
         return stiffness(RIGID, matrix.pattern());
+    }
+
+    /**
+     * Returns the stiffness that {@link #inverse} inverts where rigid holds stay where they are.
+     */
+    SymmetricMatrix stiffness() {
+        return matrix;
+    }
+
+    /** Returns what solves for the panel at rest, rubber as even springs, rigid holds held. */
+    Inverse inverse() {
+        Solver solver = factor.solver();
+        int n = model.unknowns.count;
+        return (b, x, count) -> {
+            solver.solve(b, x, count);
+            for (int c = 0; c < count; c++) {
+                double[] held = heldRigidly(Arrays.copyOfRange(x, c * n, (c + 1) * n));
+                System.arraycopy(held, 0, x, c * n, n);
+            }
+        };
     }
 
     /** Returns how matrices of this panel are factored. */

@@ -42,30 +42,38 @@ public final class Eigenpairs {
      */
     public static Eigenpairs lowest(
             SymmetricMatrix a, SymmetricMatrix b, Factor factor, int count) {
-        return lowest(a, b, factor, count, FINE);
-    }
-
-    /**
-     * Solves to less than rounding.
-     *
-     * @param good length of the residual of A<sup>-1</sup> B x, relative, at which a vector is good
-     *     enough; the value is off by about its square
-     */
-    public static Eigenpairs lowest(
-            SymmetricMatrix a, SymmetricMatrix b, Factor factor, int count, double good) {
-        if (a.size() != b.size() || a.size() != factor.plan().pattern().size()) {
-            throw new IllegalArgumentException("A, B and the factor differ in size");
-        }
-        if (count < 1) {
-            throw new IllegalArgumentException(count + " eigenpairs wanted; at least 1");
+        if (a.size() != factor.plan().pattern().size()) {
+            throw new IllegalArgumentException("A and the factor differ in size");
         }
         factor.requireRegular();
         if (factor.negativePivots() > 0) {
             throw new ArithmeticException(
                     "A is not positive definite: see unknown " + factor.firstNegative());
         }
-        Krylov krylov = new Krylov(a, b, factor, count, good);
-        List<double[]> found = krylov.vectors();
+        return lowest(a, b, factor.solver()::solve, count, FINE);
+    }
+
+    /**
+     * Solves as closely as wanted, by whatever solves A x = b. What that holds at zero stays so in
+     * the vectors.
+     *
+     * @param a positive definite
+     * @param b on any pattern of the same size
+     * @param count how many are wanted, at least 1; there may be fewer
+     * @param good length of the residual of A<sup>-1</sup> B x, relative, at which a vector is good
+     *     enough; the value is off by about its square
+     * @throws IllegalArgumentException when sizes differ or {@code count} is below 1
+     * @throws ArithmeticException when the iteration does not settle
+     */
+    public static Eigenpairs lowest(
+            SymmetricMatrix a, SymmetricMatrix b, Inverse inverse, int count, double good) {
+        if (a.size() != b.size()) {
+            throw new IllegalArgumentException("A and B differ in size");
+        }
+        if (count < 1) {
+            throw new IllegalArgumentException(count + " eigenpairs wanted; at least 1");
+        }
+        List<double[]> found = new Krylov(a, b, inverse, count, good).vectors();
         double[] value = new double[found.size()];
         double[] residual = new double[found.size()];
         for (int i = 0; i < value.length; i++) {

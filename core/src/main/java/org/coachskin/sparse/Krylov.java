@@ -34,7 +34,7 @@ final class Krylov {
 
     private final SymmetricMatrix a;
     private final SymmetricMatrix b;
-    private final Solver solver;
+    private final Inverse inverse;
     private final int n;
     private final int wanted;
     private final double good;
@@ -86,10 +86,10 @@ final class Krylov {
      * @param good length of a residual, relative to its own eigenvalue, at which a vector is good
      *     enough
      */
-    Krylov(SymmetricMatrix a, SymmetricMatrix b, Factor factor, int wanted, double good) {
+    Krylov(SymmetricMatrix a, SymmetricMatrix b, Inverse inverse, int wanted, double good) {
         this.a = a;
         this.b = b;
-        solver = factor.solver();
+        this.inverse = inverse;
         n = a.size();
         this.wanted = wanted;
         this.good = good;
@@ -230,7 +230,7 @@ final class Krylov {
             System.arraycopy(image, 0, forces, c * n, n);
         }
         double[] images = new double[wide * n];
-        solver.solve(forces, images, wide);
+        inverse.solve(forces, images, wide);
         List<Direction> found = new ArrayList<>();
         List<double[]> rows = new ArrayList<>();
         for (int c = 0; c < wide; c++) {
@@ -303,7 +303,7 @@ final class Krylov {
         }
         double[] force = new double[n];
         b.multiply(x, force);
-        solver.solve(force, x);
+        inverse.solve(force, x, 1);
         return new Direction(x, force);
     }
 
