@@ -9,6 +9,7 @@ import org.coachskin.mesh.Drawing;
 import org.coachskin.mesh.Loop;
 import org.coachskin.mesh.Mesher;
 import org.coachskin.mesh.Wishes;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
