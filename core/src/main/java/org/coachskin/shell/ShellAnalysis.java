@@ -211,7 +211,7 @@ public final class ShellAnalysis implements Analysis {
         for (int t = 0; t < sections.length; t++) {
             sum += grid.elements[t].area(reference) * sections[t].laminate.mass();
         }
-        return sum;
+        return sum + Turned.mass(panel, grid, t -> sections[t].laminate);
     }
 
     @Override

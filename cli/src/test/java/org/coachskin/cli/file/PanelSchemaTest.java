@@ -109,6 +109,7 @@ class PanelSchemaTest {
         reader.put("opening", GroundSection.OPENING);
         reader.put("zone", ZoneSection.KEYS);
         reader.put("lip", ZoneSection.LIP);
+        reader.put("turned", Tape.EDGES);
 
         reader.forEach(
                 (name, keys) -> {
@@ -138,6 +139,14 @@ class PanelSchemaTest {
                 .path("enum")
                 .forEach(word -> words.add(word.asString()));
         assertEquals(ReadyMade.words(), words);
+        List<String> skins = new ArrayList<>();
+        TREE.path("$defs")
+                .path("turnedSkin")
+                .path("anyOf")
+                .path(0)
+                .path("enum")
+                .forEach(word -> skins.add(word.asString()));
+        assertEquals(TurnedSection.WORDS, skins);
     }
 
     private static Set<String> keysOf(String def, String choice, int index) {
