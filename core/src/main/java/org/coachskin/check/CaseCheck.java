@@ -191,8 +191,10 @@ final class CaseCheck {
             if (at.judged().foamShear()) {
                 judgeCoreShear(at, state, rest, sign);
             }
-            if (at.judged().skins()) {
+            if (at.judged().foamTension()) {
                 judgeFoamTension(at, state, rest, sign);
+            }
+            if (at.judged().skins()) {
                 judgeSkins(at, state, rest, sign);
             }
         }

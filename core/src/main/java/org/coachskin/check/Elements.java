@@ -116,8 +116,7 @@ final class Elements {
                         answer,
                         read.figures(lower.answers(), lower.frequency()),
                         read.figures(lowest.answers(), lowest.frequency()),
-                        read.astray(lower.answers()),
-                        read.astray(lowest.answers()));
+                        read.astray(lower.answers()));
         List<Margin> margins = new ArrayList<>();
         for (Margin margin : worst) {
             margins.add(margin.withMeshError(convergence.error(margin.mode().words())));

@@ -22,6 +22,12 @@ import org.coachskin.panel.Panel;
 /** How far a panel moves under its loads: against what limit, where from, with what scatter. */
 final class Moving {
 
+    /** Steps uphill to where a load moves a panel most, as a share of its shorter side. */
+    private static final double FIRST_STEP = 0.05;
+
+    /** And the smallest, for at a rim it moves on as steeply as it can [m]. */
+    private static final double LAST_STEP = 1e-5;
+
     private Moving() {}
 
     /** Returns every limit on movement under one load case. */
@@ -111,24 +117,45 @@ final class Moving {
                 return new Place(words + where, press.x(), press.y(), 0);
             }
         }
-        List<Response.Spot> spots = check.response().spots();
-        return spots.stream()
-                .max(
-                        Comparator.comparingDouble(
-                                spot -> Math.abs(check.response().deflection(spot.x(), spot.y()))))
-                .map(
-                        spot ->
-                                new Place(
-                                        Surroundings.atRim(job.panel(), spot.x(), spot.y()),
-                                        spot.x(),
-                                        spot.y(),
-                                        0))
-                .orElse(
-                        new Place(
-                                "in the middle",
-                                job.panel().width() / 2,
-                                job.panel().length() / 2,
-                                0));
+        Response.Spot most =
+                check.response().spots().stream()
+                        .max(Comparator.comparingDouble(spot -> moved(check, spot)))
+                        .map(spot -> climb(job.panel(), check, spot))
+                        .orElse(null);
+        return most == null
+                ? new Place("in the middle", job.panel().width() / 2, job.panel().length() / 2, 0)
+                : new Place(Surroundings.tape(most.x(), most.y()), most.x(), most.y(), 0);
+    }
+
+    private static double moved(CaseCheck check, Response.Spot at) {
+        return Math.abs(check.response().deflection(at.x(), at.y()));
+    }
+
+    /** Steps from a place uphill, with ever smaller steps, until it moves nowhere more. */
+    private static Response.Spot climb(Panel panel, CaseCheck check, Response.Spot from) {
+        Response.Spot best = from;
+        double most = moved(check, from);
+        double step = FIRST_STEP * Math.min(panel.width(), panel.length());
+        while (step > LAST_STEP) {
+            Response.Spot before = best;
+            boolean higher = false;
+            for (int k = 0; k < 8; k++) {
+                double angle = k * Math.PI / 4;
+                double x = before.x() + step * StrictMath.cos(angle);
+                double y = before.y() + step * StrictMath.sin(angle);
+                if (panel.hasMaterialAt(x, y)) {
+                    Response.Spot next = new Response.Spot(x, y);
+                    double there = moved(check, next);
+                    if (there > most) {
+                        best = next;
+                        most = there;
+                        higher = true;
+                    }
+                }
+            }
+            step = higher ? step : step / 2;
+        }
+        return best;
     }
 
     /**

@@ -149,7 +149,7 @@ final class OpeningRims {
                 opening,
                 place,
                 hole.samples(),
-                Stations.Judged.SKINS,
+                Stations.Judged.NO_SHEAR,
                 "as mean over " + millimetres(hole.mean()) + " mm from the rim, an assumption");
     }
 

@@ -8,7 +8,7 @@ import org.coachskin.panel.Zone;
 
 /**
  * How a panel is read near places where the theory has no limit, where stress and shear grow the
- * nearer one looks: sharp corners, ends of held edges and, for the shear of foam, the rims of pads.
+ * nearer one looks: sharp corners, ends of held edges and, for what foam bears, the rims of pads.
  *
  * <p><b>Reading rule.</b> Beside them a figure is the mean over a disc of radius max(thickness, 5
  * mm) whose middle keeps one radius away. The disc stands for what is nearer; nearer to a pad than
@@ -46,9 +46,9 @@ final class Reading {
             besideSharpPlaces(at, read);
             return;
         }
-        read.add(at.judged(Stations.Judged.REST));
+        read.add(at.judged(Stations.Judged.SKINS));
         if (distance >= radius) {
-            read.add(disc(at, radius, Stations.Judged.FOAM_SHEAR));
+            read.add(disc(at, radius, Stations.Judged.FOAM));
         }
     }
 

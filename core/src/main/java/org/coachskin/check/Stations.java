@@ -55,25 +55,31 @@ final class Stations {
     enum Judged {
         /** All that can fail there. */
         ALL,
+        /** What the foam bears. */
+        FOAM,
+        /** All but what the foam bears. */
+        SKINS,
         /** Only the shear of the foam, since what else may fail is read otherwise. */
         FOAM_SHEAR,
         /** All but the shear of the foam. */
-        REST,
+        NO_SHEAR,
         /** Only the plies. */
-        PLIES,
-        /** Plies, skins and what they tear. */
-        SKINS;
+        PLIES;
 
         boolean plies() {
-            return this != FOAM_SHEAR;
+            return this != FOAM && this != FOAM_SHEAR;
         }
 
         boolean skins() {
-            return this == ALL || this == REST || this == SKINS;
+            return this == ALL || this == SKINS || this == NO_SHEAR;
+        }
+
+        boolean foamTension() {
+            return this == ALL || this == FOAM || this == NO_SHEAR;
         }
 
         boolean foamShear() {
-            return this == ALL || this == FOAM_SHEAR;
+            return this == ALL || this == FOAM || this == FOAM_SHEAR;
         }
     }
 

@@ -153,12 +153,15 @@ final class Drawn {
     }
 
     private Loop outline() {
+        Loop whole;
         if (panel.outline() instanceof Shape.Polygon polygon) {
-            return Loop.polygon(
-                    polygon.corners().stream().map(p -> new Point(p.x(), p.y())).toList());
+            whole =
+                    Loop.polygon(
+                            polygon.corners().stream().map(p -> new Point(p.x(), p.y())).toList());
+        } else {
+            Shape.Rectangle r = (Shape.Rectangle) panel.outline();
+            whole = Loop.rectangle(0, 0, r.x(), r.y(), r.cornerRadius());
         }
-        Shape.Rectangle r = (Shape.Rectangle) panel.outline();
-        Loop whole = Loop.rectangle(0, 0, r.x(), r.y(), r.cornerRadius());
         List<Curve> pieces = new ArrayList<>();
         for (Curve curve : whole.curves()) {
             if (curve instanceof Curve.Line line) {
@@ -176,12 +179,7 @@ final class Drawn {
         for (Fitting fitting : panel.support().fittings()) {
             for (Stretch stretch : stretches(fitting)) {
                 boolean along = stretch.edge().alongX();
-                double at = stretch.edge().position(panel);
-                boolean same =
-                        along
-                                ? line.y1() == at && line.y2() == at
-                                : line.x1() == at && line.x2() == at;
-                if (same) {
+                if (isOn(line, stretch.edge())) {
                     double start = along ? line.x1() : line.y1();
                     double span = (along ? line.x2() : line.y2()) - start;
                     for (double end : new double[] {stretch.from(), stretch.to()}) {
@@ -199,6 +197,19 @@ final class Drawn {
             from = t;
         }
         pieces.add(line.part(from, 1));
+    }
+
+    /**
+     * Returns whether a side of the outline lies along an edge, or may be an oblique part of it.
+     */
+    private boolean isOn(Curve.Line line, Edge edge) {
+        double at = edge.position(panel);
+        double dx = Math.abs(line.x2() - line.x1());
+        double dy = Math.abs(line.y2() - line.y1());
+        if (dx > 0 && dy > 0) {
+            return edge.alongX() == dx >= dy || dx == dy;
+        }
+        return edge.alongX() ? dy == 0 && line.y1() == at : dx == 0 && line.x1() == at;
     }
 
     private static List<Stretch> stretches(Fitting fitting) {

@@ -23,6 +23,6 @@ final class ShellTables {
     }
 
     static List<EvidenceSection> sections() {
-        return List.of(ShellAgainstSeriesTest.section());
+        return List.of(ShellAgainstSeriesTest.section(), HonestEstimates.section());
     }
 }
