@@ -42,6 +42,8 @@ final class Loading {
                     },
                     outward(-strip.pressure()),
                     load);
+        } else if (part instanceof Load.Line line) {
+            LineLoad.add(model, line, load);
         } else if (part instanceof Load.OwnWeight weight) {
             for (int t = 0; t < triangles; t++) {
                 double perArea = weight.inward() * model.section(t).laminate.mass();

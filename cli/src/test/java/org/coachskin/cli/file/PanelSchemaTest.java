@@ -206,6 +206,28 @@ class PanelSchemaTest {
     @ParameterizedTest
     @ValueSource(
             strings = {
+                "loads: {leaning: {line: rear edge, force: 300 N per m, people: yes}}",
+                "loads: {strap: {line: [{from left: 0 mm, from front: 1 mm}, {from left: 2 mm, from front: 1 mm}], force: 2 lbf/in}}",
+                "turned: {all edges: inside, rear edge: raw, window: [outside, inside]}",
+            })
+    void whatTheReaderTakesTheSchemaTakes(String line) {
+        assertEquals(
+                List.of(),
+                complaints(
+                        """
+                        width: 900 mm
+                        length: 600 mm
+                        resin: epoxy
+                        outside: [twill glass 300 g/m^2]
+                        held: all edges
+                        """
+                                + line
+                                + "\n"));
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
                 "width: 900",
                 "width: 900 kg",
                 "width: 900,5 mm",
@@ -233,6 +255,14 @@ class PanelSchemaTest {
                 "loads: {wind: 110}",
                 "loads: {palm: {at: centre}}",
                 "loads: {hand: {force: 100 N}}",
+                "loads: {hand: {line: rear edge}}",
+                "loads: {hand: {line: rear edge, force: 100 N}}",
+                "loads: {hand: {line: all edges, force: 100 N per m}}",
+                "loads: {hand: {line: rear edge, force: 100 N per m, at: middle}}",
+                "loads: {hand: {patch: 80 mm x 60 mm, force: 100 N per m}}",
+                "turned: inside",
+                "turned: {all edges: middle}",
+                "turned: {window: []}",
                 "limits: {felt stiffness: 40}",
                 "glass share: 52",
                 "variants: {a: {variants: {}}}",
