@@ -260,6 +260,7 @@ final class CheckPage {
         }
         page.table(table);
         remarks(shown);
+        Rows.unsettled(shown).ifPresent(page::item);
         String rest =
                 shown.size() < finite.size() ? "; all " + finite.size() + " modes: --all" : "";
         String eight =

@@ -1,7 +1,10 @@
 package org.coachskin.cli;
 
 import java.util.Arrays;
+import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Collectors;
 import org.coachskin.check.Margin;
 import org.coachskin.check.Spread;
 import org.coachskin.failure.Mode;
@@ -86,5 +89,20 @@ final class Rows {
         return reserve == null || reserve.nominal() > 99
                 ? "-"
                 : Figures.reserve(reserve.low()) + " to " + Figures.reserve(reserve.high());
+    }
+
+    /** Says which of these figures the elements are not within a hundredth of, and why. */
+    static Optional<String> unsettled(List<Margin> shown) {
+        String slow =
+                shown.stream()
+                        .filter(margin -> !margin.isSettled())
+                        .map(margin -> words(margin) + ", " + Figures.percent(margin.meshError()))
+                        .collect(Collectors.joining("; "));
+        return slow.isEmpty()
+                ? Optional.empty()
+                : Optional.of(
+                        "The elements are within 1 % but for "
+                                + slow
+                                + ". Right beside corners, fittings and patches stress settles slowly.");
     }
 }

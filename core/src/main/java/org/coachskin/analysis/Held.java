@@ -37,7 +37,7 @@ public record Held(List<Grip> grips, List<SealPlace> seals) {
      *
      * @param x from the left edge [m]
      * @param y from the front edge [m]
-     * @param length of rim it stands for [m]
+     * @param length of rim it stands for; 0 where it is only read [m]
      * @param squeeze of the rubber; negative where there is a gap [m]
      * @param force on the panel, outward [N/m]
      * @param solid whether the rubber has gone solid

@@ -32,9 +32,9 @@ final class Convergence {
     private static final double FORCE_BEFORE = 0.05;
 
     /** Of what a stress has moved by at its place, and of the most within its element. */
-    private static final double STRESS = 1.5;
+    private static final double STRESS = 1.7;
 
-    private static final double ELEMENT = 0.25;
+    private static final double ELEMENT = 0.3;
 
     /**
      * Foam is torn where skins bend by themselves, within millimetres: so many times as far off.

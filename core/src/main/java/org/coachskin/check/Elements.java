@@ -98,8 +98,7 @@ final class Elements {
     }
 
     private static boolean couldTurn(Margin margin) {
-        return margin.meshError() > Convergence.WANTED
-                && Math.abs(margin.reserve() - 1) < margin.meshError();
+        return !margin.isSettled() && Math.abs(margin.reserve() - 1) < margin.meshError();
     }
 
     private Outcome outcome(int order, List<CaseCheck> cases) {

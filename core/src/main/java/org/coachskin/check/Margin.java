@@ -18,7 +18,7 @@ import org.coachskin.failure.Mode;
  * @param factors the factors of safety that are wanted, multiplied; one for a load that stays
  *     included; empty where the limit itself is cautious
  * @param methodError error of the theory in the figure, relative [-]
- * @param meshError error of the numerical solution, relative, from a coarser one; 0 for a series
+ * @param meshError error of the numerical solution, relative, from two coarser ones; 0 for a series
  *     [-]
  * @param remark what has to be said beside the figure, outside a method's range for example; may be
  *     empty
@@ -69,6 +69,11 @@ public record Margin(
     /** Returns multiplier over factor: below 1 it does not hold. */
     public double reserve() {
         return multiplier / factor();
+    }
+
+    /** Returns whether the numerical solution is within a hundredth. */
+    public boolean isSettled() {
+        return meshError <= Convergence.WANTED;
     }
 
     /** Returns whether the mode holds. */

@@ -124,7 +124,8 @@ final class Moving {
                         .orElse(null);
         return most == null
                 ? new Place("in the middle", job.panel().width() / 2, job.panel().length() / 2, 0)
-                : new Place(Surroundings.tape(most.x(), most.y()), most.x(), most.y(), 0);
+                : new Place(
+                        Surroundings.atRim(job.panel(), most.x(), most.y()), most.x(), most.y(), 0);
     }
 
     private static double moved(CaseCheck check, Response.Spot at) {

@@ -220,9 +220,9 @@ final class Element {
      * Finds the reference coordinates of a place by Newton's method.
      *
      * @param local overwritten
-     * @return whether the place lies in the element, to within 1e-9 of its size
+     * @return how far it lies outside, in sides of the element; 0 or less within
      */
-    boolean locate(double px, double py, double[] local) {
+    double locate(double px, double py, double[] local) {
         double xi = 1.0 / 3;
         double eta = 1.0 / 3;
         boolean met = false;
@@ -239,7 +239,6 @@ final class Element {
         }
         local[0] = xi;
         local[1] = eta;
-        double slack = 1e-9;
-        return met && xi >= -slack && eta >= -slack && xi + eta <= 1 + slack;
+        return met ? Math.max(Math.max(-xi, -eta), xi + eta - 1) : Double.POSITIVE_INFINITY;
     }
 }

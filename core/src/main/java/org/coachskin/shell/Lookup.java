@@ -5,6 +5,12 @@ import java.util.Arrays;
 /** Which triangle holds a place: triangles by the cells of a square lattice. Immutable. */
 final class Lookup {
 
+    /** Rounding, in sides of an element. */
+    private static final double WITHIN = 1e-9;
+
+    /** Polynomials follow a round rim no closer than this, in sides of an element. */
+    private static final double RIM = 0.01;
+
     private final Grid grid;
     private final int across;
     private final int along;
@@ -79,12 +85,25 @@ final class Lookup {
         return Math.min(Math.max((int) ((py - front) / cell), 0), along - 1);
     }
 
+    /**
+     * Returns the triangle that holds a place, or reaches nearest to it by a rounded rim; or -1.
+     */
     int find(double px, double py, double[] local) {
+        int nearest = -1;
+        double least = RIM;
+        double[] at = new double[2];
         for (int t : triangles[column(px) * along + row(py)]) {
-            if (grid.elements[t].locate(px, py, local)) {
+            double outside = grid.elements[t].locate(px, py, at);
+            if (outside < least) {
+                nearest = t;
+                least = outside;
+                local[0] = at[0];
+                local[1] = at[1];
+            }
+            if (outside < WITHIN) {
                 return t;
             }
         }
-        return -1;
+        return nearest;
     }
 }

@@ -18,6 +18,9 @@ final class SealLine {
     /** Points, edge by edge. */
     final List<Point> points = new ArrayList<>();
 
+    /** Ends of the edges, where the seal is read but stands for no length of its own. */
+    final List<Point> ends = new ArrayList<>();
+
     /** Unknowns of each edge that has a seal. */
     private final List<int[]> edges = new ArrayList<>();
 
@@ -97,7 +100,6 @@ final class SealLine {
 
     private void add(Model model, Fitting.RubberSeal seal, Rim.Piece piece, GaussIntegrator gauss) {
         Unknowns unknowns = model.unknowns;
-        Basis basis = model.reference.basis;
         int[] functions = unknowns.ofEdge(model.grid, piece.edge());
         List<Integer> own = new ArrayList<>();
         List<double[]> parts = new ArrayList<>();
@@ -117,15 +119,33 @@ final class SealLine {
         edges.add(own.stream().mapToInt(i -> i).toArray());
         for (int q = 0; q < perEdge; q++) {
             double s = gauss.getPoint(q);
-            double[] place = model.grid.onEdge(piece.edge(), s);
-            double[] trace = basis.onEdge(s);
-            double[] shares = new double[own.size()];
-            for (int i = 0; i < shares.length; i++) {
-                shares[i] = trace[(int) parts.get(i)[0]] * parts.get(i)[1];
-            }
-            double length = gauss.getWeight(q) * Math.hypot(place[2], place[3]);
-            points.add(new Point(seal, number, place[0], place[1], length, shares));
+            points.add(point(model, seal, piece, number, s, gauss.getWeight(q), parts));
         }
+        ends.add(point(model, seal, piece, number, 0, 0, parts));
+        ends.add(point(model, seal, piece, number, 1, 0, parts));
+    }
+
+    /**
+     * @param s way along the edge, 0 to 1
+     * @param weight share of the edge that the point stands for
+     * @param parts number of the function and share of each unknown of the edge
+     */
+    private static Point point(
+            Model model,
+            Fitting.RubberSeal seal,
+            Rim.Piece piece,
+            int number,
+            double s,
+            double weight,
+            List<double[]> parts) {
+        double[] place = model.grid.onEdge(piece.edge(), s);
+        double[] trace = model.reference.basis.onEdge(s);
+        double[] shares = new double[parts.size()];
+        for (int i = 0; i < shares.length; i++) {
+            shares[i] = trace[(int) parts.get(i)[0]] * parts.get(i)[1];
+        }
+        double length = weight * Math.hypot(place[2], place[3]);
+        return new Point(seal, number, place[0], place[1], length, shares);
     }
 
     /** Enters the edges in a pattern. */
@@ -156,7 +176,10 @@ final class SealLine {
 
     /** Returns the outward deflection at a point. */
     double deflection(int point, double[] solution) {
-        Point p = points.get(point);
+        return deflection(points.get(point), solution);
+    }
+
+    double deflection(Point p, double[] solution) {
         int[] own = edges.get(p.edge);
         double w = 0;
         for (int i = 0; i < own.length; i++) {

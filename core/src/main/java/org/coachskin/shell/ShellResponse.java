@@ -190,18 +190,14 @@ public final class ShellResponse implements Response {
             grips.add(new Held.Grip(hold.pad.name(), hold.direction, forces[i], hold.x, hold.y));
         }
         List<Held.SealPlace> seals = new ArrayList<>();
-        for (int i = 0; i < shell.seal.points.size(); i++) {
-            SealLine.Point p = shell.seal.points.get(i);
-            double squeeze = p.seal.squeeze() - shell.seal.deflection(i, solution);
-            seals.add(
-                    new Held.SealPlace(
-                            p.x,
-                            p.y,
-                            p.length,
-                            squeeze,
-                            p.seal.forceAt(squeeze),
-                            squeeze > p.seal.solid()));
-        }
+        shell.seal.points.forEach(point -> seals.add(place(point)));
+        shell.seal.ends.forEach(point -> seals.add(place(point)));
         return new Held(grips, seals);
+    }
+
+    private Held.SealPlace place(SealLine.Point p) {
+        double squeeze = p.seal.squeeze() - shell.seal.deflection(p, solution);
+        return new Held.SealPlace(
+                p.x, p.y, p.length, squeeze, p.seal.forceAt(squeeze), squeeze > p.seal.solid());
     }
 }

@@ -155,4 +155,22 @@ class ElementTest {
                 ? new int[] {grid.neighbours[2 * edge]}
                 : new int[] {grid.neighbours[2 * edge], grid.neighbours[2 * edge + 1]};
     }
+
+    /** A polynomial leaves places by a round rim out; they belong to the nearest triangle. */
+    @Test
+    void placesOnARoundRimAreFound() {
+        for (int order : new int[] {2, 4}) {
+            Grid disc = Grids.disc(0.5, 0.5, 0.5, order);
+            double[] local = new double[2];
+            for (int k = 0; k < 1000; k++) {
+                double x = 0.5 + 0.5 * StrictMath.cos(0.00628 * k);
+                double y = 0.5 + 0.5 * StrictMath.sin(0.00628 * k);
+                int t = disc.locate(x, y, local);
+                assertTrue(t >= 0, x + ", " + y);
+                double[] there = disc.elements[t].map(local[0], local[1]);
+                assertEquals(0, Math.hypot(there[0] - x, there[1] - y), 1e-12);
+            }
+            assertEquals(-1, disc.locate(0.5 + 0.52, 0.5, local));
+        }
+    }
 }
