@@ -19,7 +19,7 @@ final class ScheduleCommand implements Subcommand {
     public Outcome run(ParseResult given) {
         Figures figures = Panels.units(given);
         PanelFile.Laid laid = Panels.readLaid(Subcommand.argumentsOf(given)[0]);
-        SchedulePage page = new SchedulePage(laid.name(), laid.schedule(), figures);
+        SchedulePage page = new SchedulePage(laid, figures);
         return Outcome.answer(
                 Outcome.HOLDS, given.hasMatchedOption("--json") ? page.json() : page.text());
     }

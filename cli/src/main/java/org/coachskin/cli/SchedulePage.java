@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
+import org.coachskin.cli.file.PanelFile;
 import org.coachskin.laminate.Compliance;
 import org.coachskin.laminate.EngineeringConstants;
 import org.coachskin.laminate.Laminate;
@@ -25,13 +26,15 @@ final class SchedulePage {
 
     private final String name;
     private final Schedule schedule;
+    private final List<PanelFile.Turned> turned;
     private final Laminate laminate;
     private final Figures figures;
     private final Page page = new Page();
 
-    SchedulePage(String name, Schedule schedule, Figures figures) {
-        this.name = name;
-        this.schedule = schedule;
+    SchedulePage(PanelFile.Laid laid, Figures figures) {
+        name = laid.name();
+        schedule = laid.schedule();
+        turned = laid.turned();
         this.figures = figures;
         laminate = schedule.laminate();
     }
@@ -63,7 +66,18 @@ final class SchedulePage {
                             : "",
                     figures.massPerArea(layer.thickness() * layer.density()));
         }
-        page.table(table).blank();
+        page.table(table);
+        for (PanelFile.Turned edge : turned) {
+            page.wrap(
+                    "  ",
+                    2,
+                    "Turn the "
+                            + edge.skin().name().toLowerCase(Locale.ROOT)
+                            + " skin round the raw foam: "
+                            + edge.place()
+                            + ".");
+        }
+        page.blank();
     }
 
     private static String nameOf(Layer layer) {
@@ -241,6 +255,9 @@ final class SchedulePage {
         json.put("panel", name);
         json.put("order", "layers from the inside to the outside; z outward from mid-height");
         json.put("layers", StackJson.layers(laminate));
+        if (!turned.isEmpty()) {
+            json.put("turned", turned.stream().map(SchedulePage::json).toList());
+        }
         json.put("thickness", laminate.thickness());
         json.put("massPerArea", laminate.mass());
         json.put("a", StackJson.matrix(s.a()));
@@ -255,6 +272,13 @@ final class SchedulePage {
                 "neutralAxis",
                 new ArrayList<Object>(List.of(free.neutralAxisX(), free.neutralAxisY())));
         return Json.text(json);
+    }
+
+    private static Map<String, Object> json(PanelFile.Turned edge) {
+        Map<String, Object> json = new LinkedHashMap<>();
+        json.put("place", edge.place());
+        json.put("skin", edge.skin().name().toLowerCase(Locale.ROOT));
+        return json;
     }
 
     private static Map<String, Object> constants(EngineeringConstants constants) {

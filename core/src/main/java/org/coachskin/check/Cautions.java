@@ -5,6 +5,7 @@ import java.util.List;
 import org.coachskin.analysis.CaseResponse;
 import org.coachskin.analysis.Held;
 import org.coachskin.laminate.Compatibility;
+import org.coachskin.panel.LoadCase;
 
 /** What has to be said beside an answer. */
 final class Cautions {
@@ -30,6 +31,15 @@ final class Cautions {
                                 + " it moves further than it is thick: outside what this "
                                 + "calculation holds for (small movement). In truth it stiffens as it goes in.");
             }
+        }
+        List<String> lines =
+                job.loads().stream().filter(LoadCase::isAlongLine).map(LoadCase::name).toList();
+        if (!lines.isEmpty()) {
+            cautions.add(
+                    "What presses along a line ("
+                            + String.join(", ", lines)
+                            + ") has no width there: marks, dents and crushed foam right under it are not "
+                            + "worked out. Press a patch as wide as it is to see them.");
         }
         RawEdges.caution(job.panel()).ifPresent(cautions::add);
         cases.stream()

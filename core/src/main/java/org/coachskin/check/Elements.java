@@ -41,7 +41,7 @@ final class Elements {
             boolean vibrating = below == 1;
             begun.put(order, begin(() -> solve(order, vibrating)));
         }
-        solvers.firstOrder(job.panel())
+        solvers.firstOrder(job)
                 .ifPresent(
                         plain ->
                                 begun.put(

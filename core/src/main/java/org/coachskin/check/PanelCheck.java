@@ -56,7 +56,7 @@ public final class PanelCheck {
      * whose place is to be looked for are placed first; the verdict's job holds where.
      */
     public Begun begin(Job job) {
-        return new Begun(Sweeping.placed(job, solvers.sweeping(job.panel())));
+        return new Begun(Sweeping.placed(job, solvers.sweeping(job)));
     }
 
     /**
@@ -65,7 +65,7 @@ public final class PanelCheck {
      * @param load a press alone; where it stands does not matter, what stands beside it does
      */
     public Swept sweep(Job job, LoadCase load) {
-        return Sweeping.of(job.panel(), load, solvers.sweeping(job.panel()));
+        return Sweeping.of(job.panel(), load, solvers.sweeping(job));
     }
 
     /** A job that is being judged; not to be used by two threads at once. */
@@ -98,14 +98,10 @@ public final class PanelCheck {
 
         /** Returns the verdict. */
         public Verdict verdict() {
-            if (!solvers.areAsked(job.panel())) {
+            if (!solvers.areAsked(job)) {
                 List<CaseCheck> exact = cases();
                 return PanelCheck.this.verdict(
-                        job,
-                        exact,
-                        worstOfEachMode(job, exact),
-                        solvers.frequency(job.panel()),
-                        List.of());
+                        job, exact, worstOfEachMode(job, exact), solvers.frequency(job), List.of());
             }
             Elements elements = new Elements(job, solvers);
             Elements.Outcome outcome = elements.outcome(cases());
@@ -120,14 +116,14 @@ public final class PanelCheck {
             List<Margin> margins,
             double frequency,
             List<NumericalError> errors) {
-        List<Movement> movements = Moving.movements(job, cases, solvers.firstOrder(job.panel()));
+        List<Movement> movements = Moving.movements(job, cases, solvers.firstOrder(job));
         Optional<Spread> felt = Optional.empty();
         for (int i = 0; i < movements.size() && felt.isEmpty(); i++) {
             if (cases.get(i).load().kind() == LoadCase.Kind.FELT) {
                 felt = Optional.of(Moving.spread(job, cases.get(i), movements.get(i)));
             }
         }
-        double mass = solvers.of(job.panel()).mass(job.panel());
+        double mass = solvers.of(job).mass(job.panel());
         return new Verdict(
                 job,
                 stiff(margins, felt, job.limits()),
@@ -148,12 +144,12 @@ public final class PanelCheck {
 
     /** Returns the worst margin of each mode, without what else a verdict holds. */
     public List<Margin> margins(Job job) {
-        Job placed = Sweeping.placed(job, solvers.sweeping(job.panel()));
+        Job placed = Sweeping.placed(job, solvers.sweeping(job));
         return worstOfEachMode(placed, cases(placed));
     }
 
     private List<CaseCheck> cases(Job job) {
-        return cases(job, solvers.of(job.panel()));
+        return cases(job, solvers.of(job));
     }
 
     static List<CaseCheck> cases(Job job, Analysis solver) {

@@ -4,6 +4,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import org.coachskin.analysis.Analysis;
+import org.coachskin.panel.LoadCase;
 import org.coachskin.panel.Panel;
 import org.coachskin.series.SeriesAnalysis;
 import org.coachskin.shell.ShellAnalysis;
@@ -28,22 +29,26 @@ final class Solvers {
         firstOrder = shell.ofOrder(ShellAnalysis.ORDER - 1).inFirstOrder();
     }
 
-    Analysis of(Panel panel) {
-        return isSeries(panel) ? series : shell;
+    Analysis of(Job job) {
+        return isSeries(job) ? series : shell;
     }
 
-    private boolean isSeries(Panel panel) {
-        return panel.isPlain() && panel.rimCarried() && series.answers(panel);
+    private boolean isSeries(Job job) {
+        Panel panel = job.panel();
+        return panel.isPlain()
+                && panel.rimCarried()
+                && job.loads().stream().noneMatch(LoadCase::isAlongLine)
+                && series.answers(panel);
     }
 
     /** Returns whether it is asked how far the answer for a panel is off. */
-    boolean areAsked(Panel panel) {
-        return !brief && !isSeries(panel);
+    boolean areAsked(Job job) {
+        return !brief && !isSeries(job);
     }
 
     /** Returns the lowest natural frequency [Hz]; NaN where that is not asked. */
-    double frequency(Panel panel) {
-        return brief && !isSeries(panel) ? Double.NaN : of(panel).frequency(panel);
+    double frequency(Job job) {
+        return brief && !isSeries(job) ? Double.NaN : of(job).frequency(job.panel());
     }
 
     /** Returns elements of one order. */
@@ -54,13 +59,13 @@ final class Solvers {
     }
 
     /** Returns who looks for the softest place: a few hundredths do not matter there. */
-    Analysis sweeping(Panel panel) {
-        return isSeries(panel) ? series : ofOrder(ShellAnalysis.ORDER - 2);
+    Analysis sweeping(Job job) {
+        return isSeries(job) ? series : ofOrder(ShellAnalysis.ORDER - 2);
     }
 
     /** Returns the solver in first-order theory, where that is asked. */
-    Optional<Analysis> firstOrder(Panel panel) {
-        if (isSeries(panel)) {
+    Optional<Analysis> firstOrder(Job job) {
+        if (isSeries(job)) {
             return Optional.of(firstOrderSeries);
         }
         return brief ? Optional.empty() : Optional.of(firstOrder);

@@ -21,6 +21,9 @@ final class Stations {
 
     private static final int GRID = 3;
 
+    /** Places along a load along a line, less one. */
+    private static final int ALONG = 8;
+
     /** Places under a patch, in bending lengths of the outside skin from its edge. */
     private static final double[] UNDER = {1, 1.5};
 
@@ -173,9 +176,27 @@ final class Stations {
                                 "in the strip behind the front edge",
                                 panel.width() / 2,
                                 (strip.from() + strip.to()) / 2));
+            } else if (part instanceof Load.Line line) {
+                alone = false;
+                addLine(line);
             }
         }
         return alone;
+    }
+
+    /** Adds places along a line and on both sides of it, where they lie on the panel. */
+    private void addLine(Load.Line line) {
+        for (int i = 0; i <= ALONG; i++) {
+            double s = (double) i / ALONG;
+            double x = line.x1() + s * (line.x2() - line.x1());
+            double y = line.y1() + s * (line.y2() - line.y1());
+            double beside = panel.laminateAt(x, y).thickness() / 2;
+            double acrossX = beside * (line.y1() - line.y2()) / line.length();
+            double acrossY = beside * (line.x2() - line.x1()) / line.length();
+            add("under the " + load.name(), x, y);
+            add("beside the " + load.name(), x + acrossX, y + acrossY);
+            add("beside the " + load.name(), x - acrossX, y - acrossY);
+        }
     }
 
     /** Returns whether a place is so near to a patch that the places chosen there stand for it. */

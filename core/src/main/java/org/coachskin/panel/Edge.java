@@ -11,6 +11,22 @@ public enum Edge {
     /** x = width; runs from front to rear. */
     RIGHT;
 
+    /**
+     * Returns the edge whose outward normal is nearest to a direction; front or rear where that
+     * points as far to the front or rear as to the left or right.
+     */
+    public static Edge facing(double x, double y) {
+        if (Math.abs(x) > Math.abs(y) && !isBetween(x, y)) {
+            return x < 0 ? LEFT : RIGHT;
+        }
+        return y < 0 ? FRONT : REAR;
+    }
+
+    /** Returns whether a direction points as far to the front or rear as to the left or right. */
+    public static boolean isBetween(double x, double y) {
+        return Math.abs(Math.abs(x) - Math.abs(y)) < 1e-9 * (Math.abs(x) + Math.abs(y));
+    }
+
     /** Returns whether the edge runs along x. */
     public boolean alongX() {
         return this == FRONT || this == REAR;

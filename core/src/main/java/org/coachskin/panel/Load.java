@@ -73,6 +73,37 @@ public sealed interface Load {
     }
 
     /**
+     * A force spread evenly along a straight line: somebody who leans along an edge, a strap.
+     *
+     * @param force per length [N/m], positive inward
+     * @param x1 one end, from the left edge [m]
+     * @param y1 the same end, from the front edge [m]
+     * @param x2 the other end [m]
+     * @param y2 the other end [m]
+     */
+    record Line(double force, double x1, double y1, double x2, double y2) implements Load {
+        /** Checks that the numbers are finite and that the line has a length. */
+        public Line {
+            Require.finite("force per length", force, "N/m");
+            Require.finite("x of a line", x1, "m");
+            Require.finite("y of a line", y1, "m");
+            Require.finite("x of a line", x2, "m");
+            Require.finite("y of a line", y2, "m");
+            Require.positive("length of a line", Math.hypot(x2 - x1, y2 - y1), "m");
+        }
+
+        /** Returns its length [m]. */
+        public double length() {
+            return Math.hypot(x2 - x1, y2 - y1);
+        }
+
+        @Override
+        public Load reversed() {
+            return new Line(-force, x1, y1, x2, y2);
+        }
+    }
+
+    /**
      * The panel's own weight.
      *
      * @param inward component of gravity along the inward normal [m/s^2]: 9.81 for a lid that lies

@@ -53,6 +53,11 @@ public record LoadCase(
         return new LoadCase(name, loads, standing, kind, reverses, stays, other);
     }
 
+    /** Returns whether something presses along a line. */
+    public boolean isAlongLine() {
+        return loads.stream().anyMatch(Load.Line.class::isInstance);
+    }
+
     /** Returns this load case with other loads. */
     public LoadCase withLoads(List<Load> other) {
         return new LoadCase(name, other, standing, kind, reverses, stays, softest);

@@ -20,6 +20,7 @@ import org.coachskin.laminate.Laminate;
  *     from left and front
  * @param openings holes
  * @param zones places with a stack of their own; where they overlap the last one wins
+ * @param turned edges of the foam that a skin is turned round
  */
 public record Panel(
         String name,
@@ -30,7 +31,8 @@ public record Panel(
         Support support,
         Shape outline,
         List<Opening> openings,
-        List<Zone> zones) {
+        List<Zone> zones,
+        List<TurnedEdge> turned) {
 
     /** Copies the lists; checks that both sides are above zero and the outline is as large. */
     public Panel {
@@ -38,6 +40,7 @@ public record Panel(
         Require.positive("length of " + name, length, "m");
         openings = List.copyOf(openings);
         zones = List.copyOf(zones);
+        turned = List.copyOf(turned);
         if (outline instanceof Shape.Rectangle r && (r.x() != width || r.y() != length)) {
             throw new IllegalArgumentException(
                     "the outline of " + name + " is not as wide and long as the panel");
@@ -46,6 +49,20 @@ public record Panel(
             throw new IllegalArgumentException(
                     "an outline is a rectangle or a polygon: " + name + " is a circle");
         }
+    }
+
+    /** Creates a panel no edge of which has a skin turned round it. */
+    public Panel(
+            String name,
+            double width,
+            double length,
+            Crown crown,
+            Laminate laminate,
+            Support support,
+            Shape outline,
+            List<Opening> openings,
+            List<Zone> zones) {
+        this(name, width, length, crown, laminate, support, outline, openings, zones, List.of());
     }
 
     /** Creates a rectangular panel of one stack, with sharp corners. */
@@ -75,7 +92,8 @@ public record Panel(
 
     /** Returns this panel with another stack. */
     public Panel withLaminate(Laminate other) {
-        return new Panel(name, width, length, crown, other, support, outline, openings, zones);
+        return new Panel(
+                name, width, length, crown, other, support, outline, openings, zones, turned);
     }
 
     /** Returns this panel with every one of its stacks changed. */
@@ -95,22 +113,32 @@ public record Panel(
 
     /** Returns this panel with another crown. */
     public Panel withCrown(Crown other) {
-        return new Panel(name, width, length, other, laminate, support, outline, openings, zones);
+        return new Panel(
+                name, width, length, other, laminate, support, outline, openings, zones, turned);
     }
 
     /** Returns this panel held otherwise. */
     public Panel withSupport(Support other) {
-        return new Panel(name, width, length, crown, laminate, other, outline, openings, zones);
+        return new Panel(
+                name, width, length, crown, laminate, other, outline, openings, zones, turned);
     }
 
     /** Returns this panel with these openings. */
     public Panel withOpenings(List<Opening> other) {
-        return new Panel(name, width, length, crown, laminate, support, outline, other, zones);
+        return new Panel(
+                name, width, length, crown, laminate, support, outline, other, zones, turned);
     }
 
     /** Returns this panel with these zones. */
     public Panel withZones(List<Zone> other) {
-        return new Panel(name, width, length, crown, laminate, support, outline, openings, other);
+        return new Panel(
+                name, width, length, crown, laminate, support, outline, openings, other, turned);
+    }
+
+    /** Returns this panel with skins turned round these edges. */
+    public Panel withTurned(List<TurnedEdge> other) {
+        return new Panel(
+                name, width, length, crown, laminate, support, outline, openings, zones, other);
     }
 
     /**
@@ -172,12 +200,16 @@ public record Panel(
         return support instanceof Support.WholeRim;
     }
 
-    /** Returns whether it is a rectangle of one stack with sharp corners and no opening. */
+    /**
+     * Returns whether it is a rectangle of one stack with sharp corners, no opening and no edge
+     * that a skin is turned round.
+     */
     public boolean isPlain() {
         return outline instanceof Shape.Rectangle r
                 && r.cornerRadius() == 0
                 && openings.isEmpty()
-                && zones.isEmpty();
+                && zones.isEmpty()
+                && turned.isEmpty();
     }
 
     /** Returns the area of material [m^2]; a shallow crown adds nothing to it. */

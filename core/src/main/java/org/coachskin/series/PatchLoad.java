@@ -1,5 +1,7 @@
 package org.coachskin.series;
 
+import org.coachskin.NoAnswerException;
+import org.coachskin.Problem;
 import org.coachskin.laminate.Patch;
 import org.coachskin.laminate.ThermalState;
 import org.coachskin.laminate.Triple;
@@ -77,6 +79,14 @@ record PatchLoad(double strength, double x1, double x2, double y1, double y2, Tr
         if (load instanceof Load.OwnWeight weight) {
             return new PatchLoad(
                     -weight.inward() * panel.laminate().mass(), 0, a, 0, b, Triple.ZERO);
+        }
+        if (load instanceof Load.Line) {
+            throw new NoAnswerException(
+                    new Problem(
+                            "",
+                            "",
+                            "A load along a line is outside what the series can do.",
+                            "Ask elements, or press a narrow patch."));
         }
         Load.Heat heat = (Load.Heat) load;
         Triple bow = ThermalState.of(panel.laminate(), heat.inside(), heat.outside()).curvature();

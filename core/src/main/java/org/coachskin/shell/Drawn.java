@@ -30,6 +30,12 @@ final class Drawn {
     /** Longest edge as a share of the shorter side of the panel. */
     private static final double COARSE = 0.2;
 
+    /** Longest edge along a loaded line, as a share of the others: 0.1 % off right under it. */
+    private static final double BY_LINE = 1.0 / 3;
+
+    /** A line nearer to a rim runs along it [m]. */
+    private static final double RIM = 1e-4;
+
     private final Panel panel;
 
     private final double share;
@@ -83,6 +89,9 @@ final class Drawn {
             } else if (load instanceof Load.StripPressure strip) {
                 followAcross(drawing, strip.from());
                 followAcross(drawing, strip.to());
+            } else if (load instanceof Load.Line line && runsWithin(line)) {
+                drawing.follow(
+                        new Curve.Line(line.x1(), line.y1(), line.x2(), line.y2()), BY_LINE * edge);
             }
         }
         for (Fitting fitting : panel.support().fittings()) {
@@ -114,6 +123,16 @@ final class Drawn {
                                 press.x() + patch.halfX(),
                                 press.y() + patch.halfY());
         drawing.follow(rim, Math.min(edge, share * size));
+    }
+
+    /** Returns whether a line has panel on both sides; along a rim the mesh follows it anyway. */
+    private boolean runsWithin(Load.Line line) {
+        double acrossX = RIM * (line.y1() - line.y2()) / line.length();
+        double acrossY = RIM * (line.x2() - line.x1()) / line.length();
+        double x = (line.x1() + line.x2()) / 2;
+        double y = (line.y1() + line.y2()) / 2;
+        return panel.hasMaterialAt(x + acrossX, y + acrossY)
+                && panel.hasMaterialAt(x - acrossX, y - acrossY);
     }
 
     private void followAcross(Drawing.Builder drawing, double y) {

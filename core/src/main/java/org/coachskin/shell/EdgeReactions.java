@@ -94,7 +94,8 @@ final class EdgeReactions {
             shell.model.unknowns.fields(response.solution(), f, fields, 0);
             System.arraycopy(fields, 0, x, free.unknowns.start(f), Section.FIELDS);
         }
-        Loading loading = new Loading(free);
+        EndWall wall = new EndWall(free, shell.panel);
+        Loading loading = new Loading(free, wall);
         double[][] bows = new double[grid.triangles()][];
         loads.forEach(part -> loading.add(part, load, bows));
         List<Fitting> fittings = shell.panel.support().fittings();
@@ -113,6 +114,7 @@ final class EdgeReactions {
         }
         double[] out = new double[x.length];
         free.addForces(x, out);
+        wall.addForces(x, out);
         for (int u = 0; u < out.length; u++) {
             out[u] -= load[u];
         }

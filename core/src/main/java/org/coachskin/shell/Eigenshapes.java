@@ -31,9 +31,7 @@ final class Eigenshapes {
 
     private static List<Vibration> vibrations(ShellPanel shell, int count, double good) {
         SymmetricMatrix stiff = shell.stiffness();
-        SymmetricMatrix mass = new SymmetricMatrix(stiff.pattern());
-        shell.model.addMass(mass);
-        Eigenpairs lowest = Eigenpairs.lowest(stiff, mass, shell.inverse(), count, good);
+        Eigenpairs lowest = Eigenpairs.lowest(stiff, shell.mass(), shell.inverse(), count, good);
         List<Vibration> out = new ArrayList<>();
         for (int i = 0; i < lowest.count(); i++) {
             double hertz = Math.sqrt(lowest.value(i)) / (2 * Math.PI);

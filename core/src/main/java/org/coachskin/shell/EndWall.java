@@ -5,37 +5,53 @@ import java.util.List;
 import org.apache.commons.math3.analysis.integration.gauss.GaussIntegrator;
 import org.coachskin.laminate.Laminate;
 import org.coachskin.laminate.Layer;
+import org.coachskin.panel.Height;
+import org.coachskin.panel.Panel;
 import org.coachskin.sparse.Pattern;
 import org.coachskin.sparse.SymmetricMatrix;
 
 /**
- * The skin that comes down over the end of foam, where bare laminate goes on. Sheared in its own
- * plane it keeps one skin from sliding over the other along the line: per length k (&phi;t +
- * dw/dt)<sup>2</sup> / 2, with t along the line and k the in-plane shear stiffness of the lighter
- * skin times the thickness of the foam.
+ * Skin over the end of foam: where it comes down to bare laminate that goes on, and where it is
+ * turned round a raw edge. Sheared in its own plane it keeps one skin from sliding over the other
+ * along the line: per length k (&psi;t + dw/dt)<sup>2</sup> / 2, with t along the line and k the
+ * in-plane shear stiffness of that skin times the thickness of the foam. The foam's rotation &psi;
+ * is by how much the skins slide over one another, per thickness of the foam; at bare laminate it
+ * is that of the skins. Of the two skins over an end at bare laminate the lighter one counts. What
+ * the skin over the end adds along the line when it is stretched is left out: it is stretched no
+ * more than the skins are, over a narrow strip.
  *
- * <p>Without it the foam beside the line slides along it, against nothing but the shear of skin and
+ * <p>Without it the foam beside a lip slides along it, against nothing but the shear of skin and
  * bare laminate through their own thickness within a millimetre: no panel does so, and no elements
  * of a usual size can follow it.
  */
 final class EndWall {
 
+    private static final int U = 0;
     private static final int W = 2;
+    private static final int SKIN = 3;
+    private static final int FOAM = 5;
 
-    /** Of one edge: its unknowns and their stiffness by rows. */
+    /** Of one edge: its unknowns, and over them by rows their stiffness and mass. */
     private static final class Piece {
         final int[] unknowns;
         final double[] stiffness;
+        final double[] mass;
 
-        Piece(int[] unknowns, double[] stiffness) {
-            this.unknowns = unknowns;
-            this.stiffness = stiffness;
+        /** What a unit of gravity inward does to each unknown. */
+        final double[] weight;
+
+        Piece(List<Integer> unknowns) {
+            int n = unknowns.size();
+            this.unknowns = unknowns.stream().mapToInt(i -> i).toArray();
+            stiffness = new double[n * n];
+            mass = new double[n * n];
+            weight = new double[n];
         }
     }
 
     private final List<Piece> pieces = new ArrayList<>();
 
-    EndWall(Model model) {
+    EndWall(Model model, Panel panel) {
         Grid grid = model.grid;
         GaussIntegrator gauss = ReferenceTriangle.line(model.reference.basis.order + 1);
         for (int e = 0; e < grid.edges(); e++) {
@@ -45,44 +61,47 @@ final class EndWall {
             Laminate one = model.section(grid.neighbours[2 * e]).laminate;
             Laminate other = model.section(grid.neighbours[2 * e + 1]).laminate;
             if (one.isBare() != other.isBare()) {
-                pieces.add(piece(model, e, stiffness(one.isBare() ? other : one), gauss));
+                Laminate foamed = one.isBare() ? other : one;
+                double[] way = grid.onEdge(e, 0.5);
+                double inside = stiffness(Turned.layers(foamed, Height.INSIDE), way);
+                double outside = stiffness(Turned.layers(foamed, Height.OUTSIDE), way);
+                double lighter =
+                        inside == 0 || outside == 0 ? inside + outside : Math.min(inside, outside);
+                pieces.add(piece(model, e, Turned.foam(foamed) * lighter, gauss));
             }
+        }
+        for (Turned.Piece turned :
+                Turned.of(panel, grid, triangle -> model.section(triangle).laminate)) {
+            Section section = model.section(turned.triangle());
+            Laminate stack = section.laminate;
+            double shear =
+                    stiffness(Turned.layers(stack, turned.skin()), grid.onEdge(turned.edge(), 0.5));
+            Piece piece = piece(model, turned.edge(), Turned.foam(stack) * shear, gauss);
+            addMass(model, turned, section, piece, gauss);
+            pieces.add(piece);
         }
     }
 
-    /** Returns the shear stiffness of the wall [N]. */
-    private static double stiffness(Laminate foamed) {
-        List<Layer> layers = foamed.layers();
-        double inside = 0;
-        double foam = 0;
-        double outside = 0;
-        for (int i = 0; i < layers.size(); i++) {
-            double t = layers.get(i).thickness();
-            double shear = t * layers.get(i).stiffness().m66();
-            if (i < foamed.innermostCore()) {
-                inside += shear;
-            } else if (i > foamed.outermostCore()) {
-                outside += shear;
-            } else {
-                foam += t;
-            }
+    /** Returns what layers resist when they are sheared along and across a way [N/m]. */
+    private static double stiffness(List<Layer> layers, double[] way) {
+        double angle = StrictMath.atan2(way[3], way[2]);
+        double sum = 0;
+        for (Layer layer : layers) {
+            Layer turned =
+                    layer instanceof Layer.Laid laid
+                            ? new Layer.Laid(laid.ply(), laid.angle() - angle)
+                            : layer;
+            sum += layer.thickness() * turned.stiffness().m66();
         }
-        return foam * (inside == 0 || outside == 0 ? inside + outside : Math.min(inside, outside));
+        return sum;
     }
 
     private static Piece piece(Model model, int edge, double k, GaussIntegrator gauss) {
         Unknowns unknowns = model.unknowns;
         Basis basis = model.reference.basis;
         int[] functions = unknowns.ofEdge(model.grid, edge);
-        List<Integer> own = new ArrayList<>();
-        for (int f : functions) {
-            for (int i = 0; i < unknowns.width(f); i++) {
-                own.add(unknowns.start(f) + i);
-            }
-        }
-        int n = own.size();
-        double[] stiffness = new double[n * n];
-        double[] sheared = new double[n];
+        Piece out = new Piece(own(unknowns, functions));
+        double[] sheared = new double[out.unknowns.length];
         for (int q = 0; q <= basis.order; q++) {
             double s = gauss.getPoint(q);
             double[] way = model.grid.onEdge(edge, s);
@@ -93,20 +112,73 @@ final class EndWall {
             for (int f = 0; f < functions.length; f++) {
                 for (int i = 0; i < unknowns.width(functions[f]); i++) {
                     double turned =
-                            unknowns.share(functions[f], i, 3) * way[2]
-                                    + unknowns.share(functions[f], i, 4) * way[3];
+                            unknowns.share(functions[f], i, FOAM) * way[2]
+                                    + unknowns.share(functions[f], i, FOAM + 1) * way[3];
                     double risen = unknowns.share(functions[f], i, W);
                     sheared[at++] = (value[f] * turned + slope[f] * risen) / length;
                 }
             }
-            double by = k * gauss.getWeight(q) * length;
-            for (int i = 0; i < n; i++) {
-                for (int j = 0; j <= i; j++) {
-                    stiffness[i * n + j] += by * sheared[i] * sheared[j];
-                }
+            addSquare(out.stiffness, sheared, k * gauss.getWeight(q) * length);
+        }
+        return out;
+    }
+
+    private static List<Integer> own(Unknowns unknowns, int[] functions) {
+        List<Integer> own = new ArrayList<>();
+        for (int f : functions) {
+            for (int i = 0; i < unknowns.width(f); i++) {
+                own.add(unknowns.start(f) + i);
             }
         }
-        return new Piece(own.stream().mapToInt(i -> i).toArray(), stiffness);
+        return own;
+    }
+
+    private static void addSquare(double[] matrix, double[] row, double by) {
+        int n = row.length;
+        for (int i = 0; i < n; i++) {
+            for (int j = 0; j <= i; j++) {
+                matrix[i * n + j] += by * row[i] * row[j];
+            }
+        }
+    }
+
+    /** Adds what is turned as a line of mass at the middle of the foam. */
+    private static void addMass(
+            Model model, Turned.Piece turned, Section section, Piece piece, GaussIntegrator gauss) {
+        Unknowns unknowns = model.unknowns;
+        Basis basis = model.reference.basis;
+        int[] functions = unknowns.ofEdge(model.grid, turned.edge());
+        Laminate stack = section.laminate;
+        double perLength = Turned.perLength(stack, turned.skin());
+        double[] turn = section.turn(stack.bottom(stack.innermostCore()) + Turned.foam(stack) / 2);
+        double[][] moved = new double[3][piece.unknowns.length];
+        for (int q = 0; q <= basis.order; q++) {
+            double s = gauss.getPoint(q);
+            double[] way = model.grid.onEdge(turned.edge(), s);
+            double[] value = basis.onEdge(s);
+            int at = 0;
+            for (int f = 0; f < functions.length; f++) {
+                for (int i = 0; i < unknowns.width(functions[f]); i++) {
+                    int of = functions[f];
+                    for (int axis = 0; axis < 2; axis++) {
+                        moved[axis][at] =
+                                value[f]
+                                        * (unknowns.share(of, i, U + axis)
+                                                + turn[0] * unknowns.share(of, i, SKIN + axis)
+                                                + turn[1] * unknowns.share(of, i, FOAM + axis));
+                    }
+                    moved[W][at] = value[f] * unknowns.share(of, i, W);
+                    at++;
+                }
+            }
+            double by = perLength * gauss.getWeight(q) * Math.hypot(way[2], way[3]);
+            for (double[] one : moved) {
+                addSquare(piece.mass, one, by);
+            }
+            for (int i = 0; i < at; i++) {
+                piece.weight[i] -= by * moved[W][i];
+            }
+        }
     }
 
     /** Enters the edges in a pattern. */
@@ -127,6 +199,43 @@ final class EndWall {
     void addStiffness(SymmetricMatrix matrix, int first) {
         for (int i = 0; i < pieces.size(); i++) {
             matrix.add(first + i, pieces.get(i).stiffness);
+        }
+    }
+
+    /**
+     * Adds the mass of what is turned round raw edges.
+     *
+     * @param first number of the first edge among the elements of the pattern
+     */
+    void addMass(SymmetricMatrix matrix, int first) {
+        for (int i = 0; i < pieces.size(); i++) {
+            matrix.add(first + i, pieces.get(i).mass);
+        }
+    }
+
+    /**
+     * Adds the weight of what is turned round raw edges.
+     *
+     * @param inward component of gravity along the inward normal [m/s^2]
+     */
+    void addWeight(double inward, double[] load) {
+        for (Piece piece : pieces) {
+            for (int i = 0; i < piece.unknowns.length; i++) {
+                load[piece.unknowns[i]] += inward * piece.weight[i];
+            }
+        }
+    }
+
+    /** Adds K x. */
+    void addForces(double[] x, double[] forces) {
+        for (Piece piece : pieces) {
+            int n = piece.unknowns.length;
+            for (int i = 0; i < n; i++) {
+                for (int j = 0; j < n; j++) {
+                    double stiff = piece.stiffness[Math.max(i, j) * n + Math.min(i, j)];
+                    forces[piece.unknowns[i]] += stiff * x[piece.unknowns[j]];
+                }
+            }
         }
     }
 }

@@ -15,9 +15,11 @@ final class Loading {
     private static final int W = 2;
 
     private final Model model;
+    private final EndWall wall;
 
-    Loading(Model model) {
+    Loading(Model model, EndWall wall) {
         this.model = model;
+        this.wall = wall;
     }
 
     /**
@@ -40,11 +42,14 @@ final class Loading {
                     },
                     outward(-strip.pressure()),
                     load);
+        } else if (part instanceof Load.Line line) {
+            LineLoad.add(model, line, load);
         } else if (part instanceof Load.OwnWeight weight) {
             for (int t = 0; t < triangles; t++) {
                 double perArea = weight.inward() * model.section(t).laminate.mass();
                 model.addEven(t, outward(-perArea), load);
             }
+            wall.addWeight(weight.inward(), load);
         } else if (part instanceof Load.Heat heat) {
             for (int t = 0; t < triangles; t++) {
                 Laminate stack = model.section(t).laminate;

@@ -1,7 +1,9 @@
 package org.coachskin.shell;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
 import org.coachskin.panel.Edge;
 import org.coachskin.panel.Stretch;
 
@@ -15,7 +17,8 @@ final class Rim {
      *
      * @param edge its number
      * @param triangle the triangle inside
-     * @param side the side of the panel, by where the outward normal points most
+     * @param side the side of the panel, by where the outward normal points most; at 45 degrees the
+     *     front or rear, or the side that would have no piece otherwise
      * @param normalX outward normal at its middle
      * @param normalY outward normal at its middle
      * @param along place of its middle along the side [m]
@@ -32,6 +35,11 @@ final class Rim {
         boolean isOn(Stretch stretch) {
             return stretch.edge() == side && stretch.holds(along);
         }
+
+        private Piece on(Edge other, Grid grid) {
+            double at = Rim.along(other, grid.onEdge(edge, 0.5));
+            return new Piece(edge, triangle, other, normalX, normalY, at, length);
+        }
     }
 
     /** Returns the pieces of the outer rim; rims of openings are left out. */
@@ -43,7 +51,30 @@ final class Rim {
                 pieces.add(piece(grid, e));
             }
         }
+        settle(grid, pieces);
         return pieces;
+    }
+
+    /**
+     * Gives pieces at 45 degrees to the left or right side where that has no others and the front
+     * or rear side has: the slanted sides of a leaning outline.
+     */
+    private static void settle(Grid grid, List<Piece> pieces) {
+        Set<Edge> clear = EnumSet.noneOf(Edge.class);
+        for (Piece piece : pieces) {
+            if (!Edge.isBetween(piece.normalX, piece.normalY)) {
+                clear.add(piece.side);
+            }
+        }
+        for (int i = 0; i < pieces.size(); i++) {
+            Piece piece = pieces.get(i);
+            Edge other = piece.normalX < 0 ? Edge.LEFT : Edge.RIGHT;
+            if (Edge.isBetween(piece.normalX, piece.normalY)
+                    && clear.contains(piece.side)
+                    && !clear.contains(other)) {
+                pieces.set(i, piece.on(other, grid));
+            }
+        }
     }
 
     private static Piece piece(Grid grid, int e) {
@@ -57,13 +88,12 @@ final class Rim {
             nx = -nx;
             ny = -ny;
         }
-        Edge side;
-        if (Math.abs(nx) > Math.abs(ny)) {
-            side = nx < 0 ? Edge.LEFT : Edge.RIGHT;
-        } else {
-            side = ny < 0 ? Edge.FRONT : Edge.REAR;
-        }
-        return new Piece(e, t, side, nx, ny, side.alongX() ? middle[0] : middle[1], length);
+        Edge side = Edge.facing(nx, ny);
+        return new Piece(e, t, side, nx, ny, along(side, middle), length);
+    }
+
+    private static double along(Edge side, double[] middle) {
+        return side.alongX() ? middle[0] : middle[1];
     }
 
     /** Marks the rim edges that hang together with the leftmost vertex. */

@@ -139,7 +139,10 @@ public final class ShellAnalysis implements Analysis {
         List<Load> followed = new ArrayList<>();
         for (List<Load> loads : cases) {
             for (Load load : loads) {
-                boolean drawn = load instanceof Load.Press || load instanceof Load.StripPressure;
+                boolean drawn =
+                        load instanceof Load.Press
+                                || load instanceof Load.StripPressure
+                                || load instanceof Load.Line;
                 if (drawn && !followed.contains(load)) {
                     followed.add(load);
                 }
@@ -211,7 +214,7 @@ public final class ShellAnalysis implements Analysis {
         for (int t = 0; t < sections.length; t++) {
             sum += grid.elements[t].area(reference) * sections[t].laminate.mass();
         }
-        return sum;
+        return sum + Turned.mass(panel, grid, t -> sections[t].laminate);
     }
 
     @Override

@@ -52,7 +52,7 @@ final class ShellPanel {
         model = new Model(grid, new ReferenceTriangle(basis, 2), sections, unknowns);
         holds = Pads.of(model, fittings);
         seal = new SealLine(model, rim, fittings);
-        wall = new EndWall(model);
+        wall = new EndWall(model, panel);
         Pattern.Builder builder = Pattern.of(unknowns.count);
         model.enter(builder);
         List<int[]> own = new ArrayList<>();
@@ -180,6 +180,14 @@ final class ShellPanel {
         return Mechanism.words(model, factor.nullVectors(matrix));
     }
 
+    /** Returns the mass of panel and turned edges. */
+    SymmetricMatrix mass() {
+        SymmetricMatrix out = new SymmetricMatrix(matrix.pattern());
+        model.addMass(out);
+        wall.addMass(out, model.grid.triangles() + holds.size());
+        return out;
+    }
+
     /**
      * Returns the stiffness with the panel closed at rest: rubber as even springs, rigid holds as
      * props.
@@ -280,7 +288,7 @@ final class ShellPanel {
     /** Returns the solution under loads and the push of seals that are even springs. */
     double[] even(List<Load> loads, double[] @Nullable [] free) {
         double[] load = new double[model.unknowns.count];
-        Loading loading = new Loading(model);
+        Loading loading = new Loading(model, wall);
         for (Load part : loads) {
             loading.add(part, load, free);
         }

@@ -3,6 +3,7 @@ package org.coachskin.check;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.coachskin.TestStacks;
@@ -10,10 +11,12 @@ import org.coachskin.laminate.Laminate;
 import org.coachskin.laminate.Layer;
 import org.coachskin.material.Inserts;
 import org.coachskin.panel.Edge;
+import org.coachskin.panel.Height;
 import org.coachskin.panel.Opening;
 import org.coachskin.panel.Panel;
 import org.coachskin.panel.Region;
 import org.coachskin.panel.Shape;
+import org.coachskin.panel.TurnedEdge;
 import org.coachskin.panel.Zone;
 import org.junit.jupiter.api.Test;
 
@@ -57,6 +60,23 @@ class RawEdgesTest {
     void aSolidInsertClosesItToo() {
         Laminate solid = FOAM.withFoam(foam -> Inserts.all().get(0));
         assertEquals("Raw foam shows round the vent", where(panel(new Zone("rim", RIM, solid, 0))));
+    }
+
+    @Test
+    void aSkinTurnedRoundItClosesItEdgeByEdge() {
+        TurnedEdge vent = new TurnedEdge.Round("vent", Height.INSIDE);
+        assertEquals("Raw foam shows along its edges", where(panel().withTurned(List.of(vent))));
+        List<TurnedEdge> turned = new ArrayList<>();
+        for (Edge edge : Edge.values()) {
+            assertTrue(where(panel().withTurned(turned)).contains("along its edges"));
+            turned.add(new TurnedEdge.Along(edge, Height.OUTSIDE));
+        }
+        assertEquals("Raw foam shows round the vent", where(panel().withTurned(turned)));
+        turned.add(vent);
+        assertEquals("nowhere", where(panel().withTurned(turned)));
+        Zone lip = new Zone("lip", new Region.AlongEdges(List.of(Edge.REAR), 0.03), BARE, 0);
+        turned.remove(new TurnedEdge.Along(Edge.REAR, Height.OUTSIDE));
+        assertEquals("nowhere", where(panel(lip).withTurned(turned)));
     }
 
     @Test

@@ -36,7 +36,7 @@ class EndWallTest {
         Panel panel =
                 Panel.flat("panel", 0.8, 0.6, SANDWICH).withZones(List.of(lip(List.of(Edge.LEFT))));
         Fields fields = new Fields(panel, Drawn.grid(Drawn.mesh(panel, List.of()), 4), 4);
-        EndWall wall = new EndWall(fields.model);
+        EndWall wall = new EndWall(fields.model, panel);
         Pattern.Builder builder = Pattern.of(fields.model.unknowns.count);
         wall.enter(builder);
         SymmetricMatrix matrix = new SymmetricMatrix(builder.build());

@@ -23,7 +23,7 @@ class SkewPlateTest extends ShellTable {
 
     SkewPlateTest() {
         super("skew");
-        for (int lean : new int[] {15, 30}) {
+        for (int lean : new int[] {15, 30, 45}) {
             double[] byHand = new RitzPlate("CFFF", 1, 1, 0.3, 14, Math.toRadians(lean)).omegas(2);
             for (int i = 0; i < 2; i++) {
                 differs(
@@ -47,7 +47,7 @@ class SkewPlateTest extends ShellTable {
         double turn = Math.hypot((m.x() - m.y()) / 2, m.xy());
         put("supported: larger moment", (mean + turn) / square);
         put("supported: smaller moment", (mean - turn) / square);
-        for (int lean : new int[] {15, 30}) {
+        for (int lean : new int[] {15, 30, 45}) {
             double t = 2.5 * THIN;
             Support clamped = new Support.Fittings(List.of(Fitting.HeldEdge.clamped(Edge.FRONT)));
             List<Double> omegas = omegas(rhombus(lean, thin(0.3, t), clamped, true), FINE, 2);

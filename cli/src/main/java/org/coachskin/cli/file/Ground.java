@@ -70,7 +70,8 @@ record Ground(double width, double length, Shape outline, List<Opening> openings
         return Optional.empty();
     }
 
-    private Optional<String> missed(double x, double y) {
+    /** Returns what a place misses, in words; empty where it lies on the panel. */
+    Optional<String> missed(double x, double y) {
         if (inward(x, y) < -ROUNDING) {
             return Optional.of("off the panel");
         }

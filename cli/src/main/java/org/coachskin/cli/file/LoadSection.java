@@ -26,7 +26,7 @@ final class LoadSection {
 
     static final List<String> PRESS = List.of("at", "force", "patch");
 
-    static final List<String> OWN = List.of("at", "force", "patch", "stays", "people");
+    static final List<String> OWN = List.of("at", "force", "patch", "line", "stays", "people");
 
     static final List<String> LUGGAGE = List.of("mass", "spread over", "at", "stays");
 
@@ -40,6 +40,7 @@ final class LoadSection {
     private final Section root;
     private final Findings findings;
     private final PlaceSection places;
+    private final LineSection lines;
     private final double length;
     private final List<PanelFile.Assumption> assumptions;
     private final List<Load> heat = new ArrayList<>();
@@ -48,6 +49,7 @@ final class LoadSection {
         this.root = root;
         this.findings = root.findings();
         this.places = new PlaceSection(ground);
+        this.lines = new LineSection(ground);
         this.length = ground.length();
         this.assumptions = assumptions;
     }
@@ -158,12 +160,16 @@ final class LoadSection {
 
     private Optional<LoadCase> own(String name, Section keys) {
         keys.allowing(OWN);
-        Numbers n = new Numbers(keys);
-        double force = n.need("force", Dimension.FORCE, 1, 50e3);
-        Optional<Patch> patch = patch(keys);
         boolean stays = stays(keys);
         LoadCase.Kind kind =
                 keys.flag("people", false) ? LoadCase.Kind.PERSON : LoadCase.Kind.TOUCH;
+        if (keys.has("line")) {
+            return lines.read(name, keys)
+                    .map(line -> new LoadCase(name, List.of(line), List.of(), kind, false, stays));
+        }
+        Numbers n = new Numbers(keys);
+        double force = n.need("force", Dimension.FORCE, 1, 50e3);
+        Optional<Patch> patch = patch(keys);
         if (!n.complete() || patch.isEmpty()) {
             return Optional.empty();
         }

@@ -10,6 +10,7 @@ import org.coachskin.InputException;
 import org.coachskin.check.Job;
 import org.coachskin.laminate.Schedule;
 import org.coachskin.material.MaterialLibrary;
+import org.coachskin.panel.Height;
 import org.snakeyaml.engine.v2.nodes.MappingNode;
 
 /**
@@ -71,8 +72,22 @@ public record PanelFile(
      *
      * @param name of the panel
      * @param schedule what is laid, in order
+     * @param turned skins turned round raw edges of the foam, in the order of the file
      */
-    public record Laid(String name, Schedule schedule) {}
+    public record Laid(String name, Schedule schedule, List<Turned> turned) {
+        /** Copies the list. */
+        public Laid {
+            turned = List.copyOf(turned);
+        }
+    }
+
+    /**
+     * A skin turned round a raw edge of the foam.
+     *
+     * @param place in the words of the file: edges, or the name of an opening
+     * @param skin outside or inside
+     */
+    public record Turned(String place, Height skin) {}
 
     private static PanelReader reader(Path path) {
         Findings findings = Findings.of(path);

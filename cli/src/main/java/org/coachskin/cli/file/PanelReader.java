@@ -14,6 +14,7 @@ import org.coachskin.panel.Crown;
 import org.coachskin.panel.LoadCase;
 import org.coachskin.panel.Panel;
 import org.coachskin.panel.Support;
+import org.coachskin.panel.TurnedEdge;
 import org.coachskin.panel.ZoneRecipe;
 import org.coachskin.units.Dimension;
 import org.snakeyaml.engine.v2.nodes.MappingNode;
@@ -42,6 +43,7 @@ final class PanelReader {
                     "openings",
                     "zones",
                     "lip",
+                    "turned",
                     "held",
                     "loads",
                     "limits",
@@ -105,8 +107,9 @@ final class PanelReader {
         String name = name();
         Optional<Schedule> schedule =
                 new ScheduleSection(root, materials, new ArrayList<>()).read();
+        List<PanelFile.Turned> turned = new TurnedSection(root, new ArrayList<>()).words();
         findings.stopIfAny();
-        return new PanelFile.Laid(name, schedule.orElseThrow());
+        return new PanelFile.Laid(name, schedule.orElseThrow(), turned);
     }
 
     private Optional<Job> variant(String variant, Node node, String name) {
@@ -146,6 +149,8 @@ final class PanelReader {
         Ground ground = new GroundSection(keys).read(width, length);
         Optional<Support> support = new HeldSection(keys, ground, granted).read();
         List<ZoneRecipe> zones = new ZoneSection(keys, ground, materials, granted).read();
+        List<TurnedEdge> turned =
+                new TurnedSection(keys, granted).read(ground.openings(), schedule);
         List<LoadCase> loads = new LoadSection(keys, ground, granted).read();
         Limits limits = new LimitSection(keys, granted).read();
         if (schedule.isEmpty() || support.isEmpty() || loads.isEmpty() || !findings.isEmpty()) {
@@ -161,7 +166,8 @@ final class PanelReader {
                         support.get(),
                         ground.outline(),
                         ground.openings(),
-                        List.of());
+                        List.of(),
+                        turned);
         return Optional.of(Job.of(panel, schedule.get(), zones, loads, limits));
     }
 

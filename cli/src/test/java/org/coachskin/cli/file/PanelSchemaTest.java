@@ -109,6 +109,7 @@ class PanelSchemaTest {
         reader.put("opening", GroundSection.OPENING);
         reader.put("zone", ZoneSection.KEYS);
         reader.put("lip", ZoneSection.LIP);
+        reader.put("turned", Tape.EDGES);
 
         reader.forEach(
                 (name, keys) -> {
@@ -138,6 +139,14 @@ class PanelSchemaTest {
                 .path("enum")
                 .forEach(word -> words.add(word.asString()));
         assertEquals(ReadyMade.words(), words);
+        List<String> skins = new ArrayList<>();
+        TREE.path("$defs")
+                .path("turnedSkin")
+                .path("anyOf")
+                .path(0)
+                .path("enum")
+                .forEach(word -> skins.add(word.asString()));
+        assertEquals(TurnedSection.WORDS, skins);
     }
 
     private static Set<String> keysOf(String def, String choice, int index) {
@@ -197,6 +206,28 @@ class PanelSchemaTest {
     @ParameterizedTest
     @ValueSource(
             strings = {
+                "loads: {leaning: {line: rear edge, force: 300 N per m, people: yes}}",
+                "loads: {strap: {line: [{from left: 0 mm, from front: 1 mm}, {from left: 2 mm, from front: 1 mm}], force: 2 lbf/in}}",
+                "turned: {all edges: inside, rear edge: raw, window: [outside, inside]}",
+            })
+    void whatTheReaderTakesTheSchemaTakes(String line) {
+        assertEquals(
+                List.of(),
+                complaints(
+                        """
+                        width: 900 mm
+                        length: 600 mm
+                        resin: epoxy
+                        outside: [twill glass 300 g/m^2]
+                        held: all edges
+                        """
+                                + line
+                                + "\n"));
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
                 "width: 900",
                 "width: 900 kg",
                 "width: 900,5 mm",
@@ -224,6 +255,14 @@ class PanelSchemaTest {
                 "loads: {wind: 110}",
                 "loads: {palm: {at: centre}}",
                 "loads: {hand: {force: 100 N}}",
+                "loads: {hand: {line: rear edge}}",
+                "loads: {hand: {line: rear edge, force: 100 N}}",
+                "loads: {hand: {line: all edges, force: 100 N per m}}",
+                "loads: {hand: {line: rear edge, force: 100 N per m, at: middle}}",
+                "loads: {hand: {patch: 80 mm x 60 mm, force: 100 N per m}}",
+                "turned: inside",
+                "turned: {all edges: middle}",
+                "turned: {window: []}",
                 "limits: {felt stiffness: 40}",
                 "glass share: 52",
                 "variants: {a: {variants: {}}}",

@@ -1,0 +1,118 @@
+package org.coachskin.shell;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.IntFunction;
+import org.coachskin.laminate.Laminate;
+import org.coachskin.laminate.Layer;
+import org.coachskin.panel.Height;
+import org.coachskin.panel.Opening;
+import org.coachskin.panel.Panel;
+import org.coachskin.panel.TurnedEdge;
+
+/** Skins turned round raw edges of the foam, edge by edge of the triangles. */
+final class Turned {
+
+    private Turned() {}
+
+    /**
+     * One edge of a triangle that a skin is turned round.
+     *
+     * @param edge its number
+     * @param triangle the triangle inside
+     * @param skin which skin
+     */
+    record Piece(int edge, int triangle, Height skin) {}
+
+    /**
+     * Returns the edges of triangles that a skin is turned round, those without foam left out.
+     *
+     * @param stacks of the triangles
+     */
+    static List<Piece> of(Panel panel, Grid grid, IntFunction<Laminate> stacks) {
+        List<Piece> pieces = new ArrayList<>();
+        if (panel.turned().isEmpty()) {
+            return pieces;
+        }
+        boolean[] outer = new boolean[grid.edges()];
+        for (Rim.Piece piece : Rim.of(grid)) {
+            outer[piece.edge()] = true;
+            for (TurnedEdge turned : panel.turned()) {
+                if (turned instanceof TurnedEdge.Along along && along.edge() == piece.side()) {
+                    pieces.add(new Piece(piece.edge(), piece.triangle(), along.skin()));
+                }
+            }
+        }
+        for (int e = 0; e < grid.edges(); e++) {
+            if (grid.onRim(e) && !outer[e]) {
+                String opening = nearest(panel, grid.onEdge(e, 0.5));
+                for (TurnedEdge turned : panel.turned()) {
+                    if (turned instanceof TurnedEdge.Round round
+                            && round.opening().equals(opening)) {
+                        pieces.add(new Piece(e, grid.neighbours[2 * e], round.skin()));
+                    }
+                }
+            }
+        }
+        pieces.removeIf(piece -> stacks.apply(piece.triangle()).isBare());
+        return pieces;
+    }
+
+    private static String nearest(Panel panel, double[] at) {
+        String name = "";
+        double nearest = Double.POSITIVE_INFINITY;
+        for (Opening opening : panel.openings()) {
+            double distance = Math.abs(opening.distance(at[0], at[1]));
+            if (distance < nearest) {
+                nearest = distance;
+                name = opening.name();
+            }
+        }
+        return name;
+    }
+
+    /** Returns the mass of what is turned round edges of a panel [kg]. */
+    static double mass(Panel panel, Grid grid, IntFunction<Laminate> stacks) {
+        double sum = 0;
+        for (Piece piece : of(panel, grid, stacks)) {
+            double perLength = perLength(stacks.apply(piece.triangle()), piece.skin());
+            sum += perLength * length(grid, piece.edge());
+        }
+        return sum;
+    }
+
+    private static double length(Grid grid, int edge) {
+        var gauss = ReferenceTriangle.line(8);
+        double sum = 0;
+        for (int q = 0; q < gauss.getNumberOfPoints(); q++) {
+            double[] way = grid.onEdge(edge, gauss.getPoint(q));
+            sum += gauss.getWeight(q) * Math.hypot(way[2], way[3]);
+        }
+        return sum;
+    }
+
+    /** Returns the layers of a skin. */
+    static List<Layer> layers(Laminate stack, Height skin) {
+        return skin == Height.INSIDE
+                ? stack.layers().subList(0, stack.innermostCore())
+                : stack.layers().subList(stack.outermostCore() + 1, stack.layers().size());
+    }
+
+    /** Returns the thickness of the foam [m]. */
+    static double foam(Laminate stack) {
+        double sum = 0;
+        for (int i = stack.innermostCore(); i <= stack.outermostCore(); i++) {
+            sum += stack.layers().get(i).thickness();
+        }
+        return sum;
+    }
+
+    /** Returns the mass of a skin over the foam's thickness [kg/m]. */
+    static double perLength(Laminate stack, Height skin) {
+        double sum = 0;
+        for (Layer layer : layers(stack, skin)) {
+            sum += layer.thickness() * layer.density();
+        }
+        return foam(stack) * sum;
+    }
+}
