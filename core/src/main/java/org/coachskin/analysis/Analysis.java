@@ -44,6 +44,7 @@ public interface Analysis {
                             loaded,
                             new Reversed(loaded),
                             Held.NONE,
+                            Held.NONE,
                             Held.NONE));
         }
         return out;

@@ -9,6 +9,13 @@ package org.coachskin.analysis;
  * @param reversed what the same loads add the other way round
  * @param atRest what fittings do before the loads come
  * @param held what fittings do under the loads
+ * @param heldReversed what they do under the loads the other way round; as at rest where a load has
+ *     no other way
  */
 public record CaseResponse(
-        Response standing, Response loaded, Response reversed, Held atRest, Held held) {}
+        Response standing,
+        Response loaded,
+        Response reversed,
+        Held atRest,
+        Held held,
+        Held heldReversed) {}

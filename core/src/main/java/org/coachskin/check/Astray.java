@@ -25,7 +25,8 @@ record Astray(Response of, Response other, int which) implements Response {
                 new Astray(answer.loaded(), other.loaded(), which),
                 new Astray(answer.reversed(), other.reversed(), which),
                 answer.atRest(),
-                answer.held());
+                answer.held(),
+                answer.heldReversed());
     }
 
     @Override

@@ -2,9 +2,7 @@ package org.coachskin.check;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
-import java.util.concurrent.ConcurrentHashMap;
 import org.coachskin.analysis.CaseResponse;
 import org.coachskin.analysis.Response;
 import org.coachskin.failure.CoreShear;
@@ -39,32 +37,27 @@ final class CaseCheck {
     private final CaseResponse answer;
     private final List<Stations.Station> stations;
 
-    /** Local effects at each place, which are the same whatever the answer. */
-    private final Map<Stations.Station, List<LocalEffect.Here>> known;
-
+    private final LocalForces local;
     private final boolean first;
-    private final List<LocalEffect> local = new ArrayList<>();
-    private final List<Load.Press> presses = new ArrayList<>();
     private final Wrinkles wrinkles;
     private final Worst worst;
-    private final MethodError patchError;
 
     /** Stack, its free growth, and local effects at the place that is being judged. */
     private Stack stack;
 
     private List<ThermalState> heat = List.of();
-    private List<LocalEffect.Here> here = List.of();
+    private List<LocalForces.Acting> here = List.of();
     private MethodError near = MethodError.AWAY;
 
     /** Judges at patches and where the solver says. */
-    CaseCheck(Job job, Stacks stacks, LoadCase load, CaseResponse answer) {
+    CaseCheck(Job job, Stacks stacks, List<PadEffect> pads, LoadCase load, CaseResponse answer) {
         this(
                 job,
                 stacks,
                 load,
                 answer,
                 Stations.of(job.panel(), load, answer.loaded().spots()),
-                new ConcurrentHashMap<>(),
+                new LocalForces(job.panel(), load, pads),
                 true);
     }
 
@@ -74,23 +67,16 @@ final class CaseCheck {
             LoadCase load,
             CaseResponse answer,
             List<Stations.Station> stations,
-            Map<Stations.Station, List<LocalEffect.Here>> known,
+            LocalForces local,
             boolean first) {
         this.job = job;
         this.stacks = stacks;
         this.stations = stations;
-        this.known = known;
+        this.local = local;
         this.first = first;
         this.load = load;
         this.answer = answer;
-        for (Load part : load.loads()) {
-            if (part instanceof Load.Press press) {
-                presses.add(press);
-                local.add(Patches.local(job.panel(), press));
-            }
-        }
         stack = stacks.at(job.panel().width() / 2, job.panel().length() / 2);
-        patchError = MethodError.beside(job.panel(), presses);
         wrinkles =
                 new Wrinkles(wanted(Factors.On.WRINKLING), first ? Wrinkles.MOST : Wrinkles.AGAIN);
         Factors factors = job.limits().factors();
@@ -110,7 +96,7 @@ final class CaseCheck {
                 stations.stream()
                         .filter(at -> places.contains(new Response.Spot(at.x(), at.y())))
                         .toList();
-        return new CaseCheck(job, stacks, load, other, some, known, false);
+        return new CaseCheck(job, stacks, load, other, some, local, false);
     }
 
     /** Moves to another stack, and warms it. */
@@ -137,7 +123,7 @@ final class CaseCheck {
 
     /** Force of the first press [N]; 0 where the load is spread. */
     double force() {
-        return presses.isEmpty() ? 0 : presses.get(0).force();
+        return local.presses().isEmpty() ? 0 : local.presses().get(0).force();
     }
 
     /**
@@ -145,25 +131,28 @@ final class CaseCheck {
      * [m].
      */
     double sinking() {
-        return local.isEmpty() ? 0 : local.get(0).sinking();
+        return local.sinking();
     }
 
     /** Error of the theory in how far the outside surface goes in under the first press [-]. */
     double deflectionError() {
-        return patchError.deflection();
+        return local.deflectionError();
     }
 
     List<Margin> margins() {
         for (Stations.Station station : stations) {
             enter(stacks.at(station.x(), station.y()));
-            here = known.computeIfAbsent(station, this::local);
-            near = here.isEmpty() ? MethodError.AWAY : patchError;
+            here = local.at(station, stack.laminate, answer);
+            near = MethodError.AWAY;
+            for (LocalForces.Acting effect : here) {
+                near = near.or(effect.error());
+            }
             judge(station, answer.loaded(), 1);
             if (load.reverses()) {
                 judge(station, answer.reversed(), -1);
             }
         }
-        for (Load.Press press : presses) {
+        for (Load.Press press : local.presses()) {
             enter(stacks.at(press.x(), press.y()));
             if (first && !stack.laminate.isBare()) {
                 UnderPatch.judge(job, load, press, stack, worst);
@@ -209,10 +198,12 @@ final class CaseCheck {
             Layer.Laid laid,
             double z) {
         Triple strain = state.strainAt(stack.layered, z);
-        for (LocalEffect.Here effect : here) {
-            strain = strain.plus(effect.strain(z), sign);
-        }
         Triple still = standing(rest, laid, z);
+        for (LocalForces.Acting effect : here) {
+            Triple more = effect.strain(z);
+            strain = strain.plus(more, effect.times(sign));
+            still = still.plus(more, effect.still());
+        }
         PlyStress stress = PlyStress.of(laid.ply(), laid.angle(), strain);
         PlyStress stands = PlyStress.of(laid.ply(), laid.angle(), still);
         PlyFailure event = PlyCriterion.event(stress, stands, laid.ply());
@@ -227,24 +218,6 @@ final class CaseCheck {
                 List.of(job.limits().factors().skin(event.strength())),
                 near.skinStress(),
                 near.remark().isEmpty() ? at.remark() : near.remark());
-    }
-
-    /**
-     * Local effects that have not died out at a place: four thicknesses beside a patch they have.
-     */
-    private List<LocalEffect.Here> local(Stations.Station at) {
-        List<LocalEffect.Here> found = new ArrayList<>();
-        double reach = Stations.REACH * stack.laminate.thickness();
-        for (int i = 0; i < local.size(); i++) {
-            Load.Press press = presses.get(i);
-            double dx = at.x() - press.x();
-            double dy = at.y() - press.y();
-            if (Math.abs(dx) < Patches.halfX(press.patch()) + reach
-                    && Math.abs(dy) < Patches.halfY(press.patch()) + reach) {
-                found.add(local.get(i).at(dx, dy));
-            }
-        }
-        return found;
     }
 
     /** Strain that stands all the time and makes stress. */
@@ -287,13 +260,16 @@ final class CaseCheck {
         for (int k = 0; k < loaded.size(); k++) {
             double tx = loaded.get(k).xz();
             double ty = loaded.get(k).yz();
-            for (LocalEffect.Here effect : here) {
+            double stillX = still.get(k).xz();
+            double stillY = still.get(k).yz();
+            for (LocalForces.Acting effect : here) {
                 LocalEffect.FoamShear more = effect.foam((double) k / (loaded.size() - 1));
-                tx += sign * more.x();
-                ty += sign * more.y();
+                tx += effect.times(sign) * more.x();
+                ty += effect.times(sign) * more.y();
+                stillX += effect.still() * more.x();
+                stillY += effect.still() * more.y();
             }
-            double reserve =
-                    CoreShear.reserve(tx, ty, still.get(k).xz(), still.get(k).yz(), foam.shear());
+            double reserve = CoreShear.reserve(tx, ty, stillX, stillY, foam.shear());
             if (reserve < least) {
                 least = reserve;
                 applied = Math.hypot(tx, ty);

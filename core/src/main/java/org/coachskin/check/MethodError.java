@@ -3,6 +3,8 @@ package org.coachskin.check;
 import java.util.List;
 import org.coachskin.laminate.Laminate;
 import org.coachskin.laminate.LayeredStiffness;
+import org.coachskin.laminate.Patch;
+import org.coachskin.local.LocalEffect;
 import org.coachskin.panel.Crown;
 import org.coachskin.panel.Load;
 import org.coachskin.panel.Panel;
@@ -63,13 +65,32 @@ record MethodError(double deflection, double skinStress, double coreShear, Strin
         if (presses.isEmpty() || laminate.isBare()) {
             return AWAY;
         }
-        MethodError found = bySize(laminate, presses);
+        MethodError found = bySize(laminate, presses.stream().map(Load.Press::patch).toList());
         if (presses.stream().anyMatch(press -> toRim(panel, press) < laminate.thickness())) {
             found = found.or(RIM);
         }
-        Crown crown = panel.crown();
+        return found.crowned(panel.crown());
+    }
+
+    private MethodError crowned(Crown crown) {
         double sharpest = Math.max(Math.abs(crown.across()), Math.abs(crown.along()));
-        return crown.isFlat() ? found : found.or(sharpest * TIGHT > 1 ? TIGHTLY_CROWNED : CROWNED);
+        return crown.isFlat() ? this : or(sharpest * TIGHT > 1 ? TIGHTLY_CROWNED : CROWNED);
+    }
+
+    /**
+     * Returns the error under and beside one patch.
+     *
+     * @param laminate as seen from the face that is pressed: that one is its outside
+     * @param site where the patch stands
+     */
+    static MethodError under(Laminate laminate, Patch patch, Crown crown, LocalEffect.Site site) {
+        double toX = Math.min(site.left(), site.right()) - patch.halfX();
+        double toY = Math.min(site.front(), site.rear()) - patch.halfY();
+        MethodError found = bySize(laminate, List.of(patch));
+        if (Math.min(toX, toY) < laminate.thickness()) {
+            found = found.or(RIM);
+        }
+        return found.crowned(crown);
     }
 
     /** From the edge of a patch to the nearest rim [m]. */
@@ -79,7 +100,7 @@ record MethodError(double deflection, double skinStress, double coreShear, Strin
         return Math.min(x, y);
     }
 
-    private static MethodError bySize(Laminate laminate, List<Load.Press> presses) {
+    private static MethodError bySize(Laminate laminate, List<? extends Patch> patches) {
         if (laminate.hasNoOutsideSkin()) {
             return ON_FOAM;
         }
@@ -89,14 +110,14 @@ record MethodError(double deflection, double skinStress, double coreShear, Strin
         LayeredStiffness stack = LayeredStiffness.of(laminate);
         double foam = stack.foamTop() - stack.foamBottom();
         double ratio = 0;
-        for (Load.Press press : presses) {
-            ratio = Math.max(ratio, foam / Math.sqrt(press.patch().area()));
+        for (Patch patch : patches) {
+            ratio = Math.max(ratio, foam / Math.sqrt(patch.area()));
         }
         return ratio <= SLENDER ? AWAY : ratio <= STOUT ? MIDDLING : SMALL;
     }
 
     /** The larger of two errors, figure by figure. */
-    private MethodError or(MethodError other) {
+    MethodError or(MethodError other) {
         return new MethodError(
                 Math.max(deflection, other.deflection),
                 Math.max(skinStress, other.skinStress),

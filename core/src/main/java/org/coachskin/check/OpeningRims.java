@@ -185,7 +185,9 @@ final class OpeningRims {
         if (!read.isEmpty()) {
             Stations.Sample middle = read.get(read.size() / 2);
             String words = around.words(middle.x(), middle.y());
-            stations.add(new Stations.Station(words, middle.x(), middle.y(), judged, read, remark));
+            stations.add(
+                    new Stations.Station(
+                            words, middle.x(), middle.y(), judged, read, remark, false));
         }
     }
 }

@@ -154,10 +154,11 @@ public final class PanelCheck {
 
     static List<CaseCheck> cases(Job job, Analysis solver) {
         Stacks stacks = new Stacks(job.panel());
+        List<PadEffect> pads = PadEffect.of(job.panel());
         List<CaseResponse> answers = solver.loadCases(job.panel(), job.loads());
         List<CaseCheck> cases = new ArrayList<>();
         for (int i = 0; i < answers.size(); i++) {
-            cases.add(new CaseCheck(job, stacks, job.loads().get(i), answers.get(i)));
+            cases.add(new CaseCheck(job, stacks, pads, job.loads().get(i), answers.get(i)));
         }
         return cases;
     }

@@ -3,6 +3,8 @@ package org.coachskin.check;
 import org.coachskin.laminate.Laminate;
 import org.coachskin.laminate.Patch;
 import org.coachskin.local.LocalEffect;
+import org.coachskin.panel.Edge;
+import org.coachskin.panel.Fitting;
 import org.coachskin.panel.Load;
 import org.coachskin.panel.Panel;
 
@@ -19,22 +21,31 @@ final class Patches {
         return patch instanceof Patch.Disc ? Math.sqrt(patch.area()) / 2 : patch.halfY();
     }
 
-    /**
-     * What a patch does beyond the layered theory where it presses; a rim that is not carried all
-     * round is taken as far away.
-     */
+    /** What a patch does beyond the layered theory where it presses. */
     static LocalEffect local(Panel panel, Load.Press press) {
-        boolean whole = panel.isPlain() && panel.rimCarried();
-        double far = Double.POSITIVE_INFINITY;
-        LocalEffect.Site site =
-                new LocalEffect.Site(
-                        whole ? press.x() : far,
-                        whole ? panel.width() - press.x() : far,
-                        whole ? press.y() : far,
-                        whole ? panel.length() - press.y() : far,
-                        panel.crown().across(),
-                        panel.crown().along());
+        LocalEffect.Site site = site(panel, press.x(), press.y());
         Laminate stack = panel.laminateAt(press.x(), press.y());
         return LocalEffect.of(stack, press.patch(), press.force(), site);
+    }
+
+    /**
+     * Where a place is from the edges that are carried from end to end; an edge that is not, or not
+     * of a plain rectangle, is taken as far away.
+     */
+    static LocalEffect.Site site(Panel panel, double x, double y) {
+        return new LocalEffect.Site(
+                carried(panel, Edge.LEFT, x),
+                carried(panel, Edge.RIGHT, panel.width() - x),
+                carried(panel, Edge.FRONT, y),
+                carried(panel, Edge.REAR, panel.length() - y),
+                panel.crown().across(),
+                panel.crown().along());
+    }
+
+    private static double carried(Panel panel, Edge edge, double distance) {
+        boolean held =
+                panel.isPlain()
+                        && panel.support().fittings().contains(Fitting.HeldEdge.carried(edge));
+        return held ? distance : Double.POSITIVE_INFINITY;
     }
 }

@@ -52,6 +52,21 @@ final class Reading {
         }
     }
 
+    /**
+     * Adds a place chosen for what a pad does by itself: the plies there, and the shear of foam as
+     * it is read beside pads.
+     */
+    void byPad(Stations.Station at, List<Stations.Station> read) {
+        double radius = radius(at);
+        if (around.toSharp(at.x(), at.y()) < 2 * radius) {
+            return;
+        }
+        read.add(at.judged(Stations.Judged.PLIES));
+        if (around.toPad(at.x(), at.y()) >= radius * (1 - 1e-9)) {
+            read.add(disc(at, radius, Stations.Judged.FOAM_SHEAR));
+        }
+    }
+
     private double radius(Stations.Station at) {
         return Math.max(panel.laminateAt(at.x(), at.y()).thickness(), LEAST);
     }
@@ -71,6 +86,6 @@ final class Reading {
             }
         }
         String remark = "as mean over a disc of " + Math.round(2000 * radius) + " mm beside it";
-        return new Stations.Station(at.words(), at.x(), at.y(), judged, samples, remark);
+        return new Stations.Station(at.words(), at.x(), at.y(), judged, samples, remark, at.spot());
     }
 }

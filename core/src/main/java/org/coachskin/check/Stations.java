@@ -6,6 +6,7 @@ import org.coachskin.analysis.Response;
 import org.coachskin.laminate.Laminate;
 import org.coachskin.laminate.Layer;
 import org.coachskin.laminate.SectionState;
+import org.coachskin.panel.Height;
 import org.coachskin.panel.Load;
 import org.coachskin.panel.LoadCase;
 import org.coachskin.panel.Panel;
@@ -104,11 +105,30 @@ final class Stations {
      * @param judged what is judged there
      * @param samples places whose mean is read; all within one stack
      * @param remark how it was read, where that is not right there; else empty
+     * @param spot whether the solver chose it, for its own field alone
      */
     record Station(
-            String words, double x, double y, Judged judged, List<Sample> samples, String remark) {
+            String words,
+            double x,
+            double y,
+            Judged judged,
+            List<Sample> samples,
+            String remark,
+            boolean spot) {
         Station(String words, double x, double y) {
-            this(words, x, y, Judged.ALL, List.of(new Sample(x, y, 1)), "");
+            this(words, x, y, Judged.ALL, List.of(new Sample(x, y, 1)), "", false);
+        }
+
+        /** Returns a place that the solver chose. */
+        static Station at(Response.Spot spot, Surroundings around) {
+            return new Station(
+                    around.words(spot.x(), spot.y()),
+                    spot.x(),
+                    spot.y(),
+                    Judged.ALL,
+                    List.of(new Sample(spot.x(), spot.y(), 1)),
+                    "",
+                    true);
         }
 
         /** Returns what a panel does here. */
@@ -128,7 +148,7 @@ final class Stations {
         }
 
         Station judged(Judged what) {
-            return new Station(words, x, y, what, samples, remark);
+            return new Station(words, x, y, what, samples, remark, spot);
         }
     }
 
@@ -144,10 +164,12 @@ final class Stations {
         found.stations.forEach(at -> reading.besideSharpPlaces(at, read));
         for (Response.Spot spot : spots) {
             if (!found.isByPatch(spot)) {
-                reading.besideAll(
-                        new Station(around.words(spot.x(), spot.y()), spot.x(), spot.y()), read);
+                reading.besideAll(Station.at(spot, around), read);
             }
         }
+        found.stations.clear();
+        PadPlace.of(panel).forEach(found::addPad);
+        found.stations.forEach(at -> reading.byPad(at, read));
         read.replaceAll(
                 at -> OpeningRims.near(panel, at.x(), at.y()).isPresent() ? at.foamShear() : at);
         read.addAll(OpeningRims.of(panel, around));
@@ -235,23 +257,57 @@ final class Stations {
     }
 
     private void addPatch(Load.Press press, boolean symmetric) {
-        String name = load.name();
-        double hx = Patches.halfX(press.patch());
-        double hy = Patches.halfY(press.patch());
-        double x = press.x();
-        double y = press.y();
-        Laminate stack = panel.laminateAt(x, y);
-        add("under the " + name, x, y);
+        addPatch(
+                "under the ",
+                load.name(),
+                press.x(),
+                press.y(),
+                Patches.halfX(press.patch()),
+                Patches.halfY(press.patch()),
+                panel.laminateAt(press.x(), press.y()),
+                symmetric);
+    }
+
+    private void addPad(PadPlace place) {
+        Laminate stack = panel.laminateAt(place.x(), place.y());
+        boolean inside = place.pad().height() == Height.INSIDE;
+        addPatch(
+                "at the ",
+                place.pad().name(),
+                place.x(),
+                place.y(),
+                place.halfX(),
+                place.halfY(),
+                inside ? stack.turnedOver() : stack,
+                false);
+    }
+
+    /**
+     * Adds places at a patch.
+     *
+     * @param under how a place within it is told
+     * @param stack as seen from the face that is pressed: that one is its outside
+     */
+    private void addPatch(
+            String under,
+            String name,
+            double x,
+            double y,
+            double hx,
+            double hy,
+            Laminate stack,
+            boolean symmetric) {
+        add(under + name, x, y);
         for (int side = symmetric ? 1 : -1; side <= 1; side += 2) {
             // Skin stress peaks within the patch, foam shear just outside it.
             double bentX = bendingLength(stack, hx);
             double bentY = bendingLength(stack, hy);
             for (double lengths : UNDER) {
                 if (hx > lengths * bentX) {
-                    add("under the " + name, x + side * (hx - lengths * bentX), y);
+                    add(under + name, x + side * (hx - lengths * bentX), y);
                 }
                 if (hy > lengths * bentY) {
-                    add("under the " + name, x, y + side * (hy - lengths * bentY));
+                    add(under + name, x, y + side * (hy - lengths * bentY));
                 }
             }
             String edge = "at the edge of the " + name;
@@ -278,7 +334,7 @@ final class Stations {
     }
 
     /**
-     * How far inside the edge of a patch the outside skin is bent most: t (E skin / E foam)^(1/3),
+     * How far inside the edge of a patch the skin under it is bent most: t (E skin / E foam)^(1/3),
      * as for a plate on a half-space.
      */
     private static double bendingLength(Laminate laminate, double half) {

@@ -1,5 +1,7 @@
 package org.coachskin.laminate;
 
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.function.UnaryOperator;
 import org.coachskin.material.Foam;
@@ -22,6 +24,13 @@ public record Laminate(List<Layer> layers) {
     /** Returns a laminate of these layers, inside to outside. */
     public static Laminate of(Layer... layers) {
         return new Laminate(List.of(layers));
+    }
+
+    /** Returns this laminate turned over: what was its inside surface is its outside surface. */
+    public Laminate turnedOver() {
+        List<Layer> over = new ArrayList<>(layers);
+        Collections.reverse(over);
+        return new Laminate(over);
     }
 
     /** Returns this laminate with every foam changed. */

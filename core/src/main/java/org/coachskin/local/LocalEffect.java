@@ -19,6 +19,9 @@ import org.coachskin.laminate.Triple;
  * 27 % too low. A disc is taken as the square of equal area. Places are offsets from the centre of
  * the patch; heights are from mid-height of the stack.
  *
+ * <p>A force on the inside surface is the mirror image of one on the outside surface of the stack
+ * turned over, curved the other way: what points outward there points inward here.
+ *
  * <p>A bare laminate has no such effect. Immutable; safe to share between threads.
  */
 public final class LocalEffect {
@@ -30,8 +33,11 @@ public final class LocalEffect {
 
     private static final double THICKNESSES = 16;
 
+    /** Laid, curved and pressed from outside; turned over where the force is on the inside. */
     private final Laminate laminate;
+
     private final Site site;
+    private final boolean over;
     private final double left;
     private final double front;
     private final double width;
@@ -43,9 +49,10 @@ public final class LocalEffect {
     private final Side full;
     private final Side layered;
 
-    private LocalEffect(Laminate laminate, Patch patch, double force, Site site) {
-        this.laminate = laminate;
-        this.site = site;
+    private LocalEffect(Laminate stack, Patch patch, double force, Site where, boolean over) {
+        this.over = over;
+        laminate = over ? stack.turnedOver() : stack;
+        site = over ? where.turnedOver() : where;
         boolean disc = patch instanceof Patch.Disc;
         halfX = disc ? Math.sqrt(patch.area()) / 2 : patch.halfX();
         halfY = disc ? halfX : patch.halfY();
@@ -67,7 +74,7 @@ public final class LocalEffect {
      * @param force [N], positive inward
      */
     public static LocalEffect of(Laminate laminate, Patch patch, double force) {
-        return new LocalEffect(laminate, patch, force, Site.FREE);
+        return new LocalEffect(laminate, patch, force, Site.FREE, false);
     }
 
     /**
@@ -77,7 +84,17 @@ public final class LocalEffect {
      * @param force [N], positive inward
      */
     public static LocalEffect of(Laminate laminate, Patch patch, double force, Site site) {
-        return new LocalEffect(laminate, patch, force, site);
+        return new LocalEffect(laminate, patch, force, site, false);
+    }
+
+    /**
+     * Returns the effect of a force spread evenly over a patch of the inside surface, as a hinge or
+     * a latch makes it.
+     *
+     * @param force on the panel [N], positive outward: pressing on it
+     */
+    public static LocalEffect inside(Laminate laminate, Patch patch, double force, Site site) {
+        return new LocalEffect(laminate, patch, force, site, true);
     }
 
     /**
@@ -102,6 +119,10 @@ public final class LocalEffect {
                         Double.POSITIVE_INFINITY,
                         0,
                         0);
+
+        private Site turnedOver() {
+            return new Site(left, right, front, rear, -across, -along);
+        }
     }
 
     /** One theory in the cell: a series along either side. */
@@ -198,8 +219,8 @@ public final class LocalEffect {
     }
 
     /**
-     * Returns how much further the outside surface goes in under the middle than the layered theory
-     * says [m].
+     * Returns how much further the surface that is pressed gives way under the middle than the
+     * layered theory says [m].
      */
     public double sinking() {
         double half = laminate.thickness() / 2;
@@ -213,17 +234,29 @@ public final class LocalEffect {
      * @param dy offset along y [m]
      */
     public Here at(double dx, double dy) {
-        return new Here(full.fields(dx, dy), layered.fields(dx, dy));
+        return new Here(full.fields(dx, dy), layered.fields(dx, dy), 1, 1);
     }
 
     /** The effect at one place. */
     public final class Here {
         private final SectionFields f;
         private final SectionFields l;
+        private final int sideX;
+        private final int sideY;
 
-        private Here(SectionFields f, SectionFields l) {
+        private Here(SectionFields f, SectionFields l, int sideX, int sideY) {
             this.f = f;
             this.l = l;
+            this.sideX = sideX;
+            this.sideY = sideY;
+        }
+
+        /**
+         * Returns the effect at this place's image: on the other side of the middle of the patch in
+         * x or y. It holds where the cell is alike on both sides.
+         */
+        public Here image(boolean inX, boolean inY) {
+            return new Here(f, l, inX ? -sideX : sideX, inY ? -sideY : sideY);
         }
 
         /**
@@ -231,7 +264,12 @@ public final class LocalEffect {
          * skin [-].
          */
         public Triple strain(double z) {
-            return bare ? Triple.ZERO : f.strain(z).plus(l.strain(z), -1);
+            if (bare) {
+                return Triple.ZERO;
+            }
+            double height = over ? -z : z;
+            Triple strain = f.strain(height).plus(l.strain(height), -1);
+            return new Triple(strain.x(), strain.y(), sideX * sideY * strain.xy());
         }
 
         /**
@@ -245,10 +283,13 @@ public final class LocalEffect {
             if (bare) {
                 return new FoamShear(0, 0);
             }
-            double within = 1e-9 + share * (1 - 2e-9);
+            double within = 1e-9 + (over ? 1 - share : share) * (1 - 2e-9);
             double z = foamBottom() + within * (foamTop() - foamBottom());
             double g = ((Layer.Core) laminate.layers().get(laminate.outermostCore())).foam().g();
-            return new FoamShear(g * (f.shearX(z) - l.shearX(z)), g * (f.shearY(z) - l.shearY(z)));
+            double turned = over ? -g : g;
+            return new FoamShear(
+                    sideX * turned * (f.shearX(z) - l.shearX(z)),
+                    sideY * turned * (f.shearY(z) - l.shearY(z)));
         }
     }
 

@@ -109,11 +109,17 @@ public final class ShellAnalysis implements Analysis {
             ShellResponse standing = shell.solve(load.standing());
             ShellResponse total = shell.solve(together(load, 1));
             ShellResponse loaded = total.minus(standing);
+            ShellResponse other = load.reverses() ? shell.solve(together(load, -1)) : standing;
             ShellResponse reversed =
-                    load.reverses()
-                            ? shell.solve(together(load, -1)).minus(standing)
-                            : standing.minus(total);
-            out.add(new CaseResponse(standing, loaded, reversed, standing.held(), total.held()));
+                    load.reverses() ? other.minus(standing) : standing.minus(total);
+            out.add(
+                    new CaseResponse(
+                            standing,
+                            loaded,
+                            reversed,
+                            standing.held(),
+                            total.held(),
+                            other.held()));
         }
         return out;
     }
