@@ -105,7 +105,7 @@ final class DrawnPanels {
     }
 
     private Crown crown() {
-        boolean crowned = sort == Sort.CROWNED_RIM || sort != Sort.RIM && lot.nextInt(3) == 0;
+        boolean crowned = sort == Sort.CROWNED_RIM || (sort != Sort.RIM && lot.nextInt(3) == 0);
         return crowned ? Crown.ofRise(mm(0, 25), a, mm(5, 25), b) : Crown.FLAT;
     }
 
@@ -219,7 +219,7 @@ final class DrawnPanels {
                                     List.of(ply(), ply()),
                                     coin() ? Height.OUTSIDE : Height.INSIDE)));
         }
-        if (sort == Sort.STRIPS || sort == Sort.SEALED && coin()) {
+        if (sort == Sort.STRIPS || (sort == Sort.SEALED && coin())) {
             all.add(
                     new ZoneRecipe(
                             "band",
