@@ -19,7 +19,7 @@ import org.coachskin.panel.Panel;
 record PadPlace(Fitting.Pad pad, double x, double y, double halfX, double halfY) {
 
     /** Steps across a pad in which it is looked for the panel under it. */
-    private static final int STEPS = 40;
+    private static final int STEPS = 20;
 
     /**
      * Returns the places of pads that hold inward and outward by a face of the panel; one that
@@ -68,8 +68,13 @@ record PadPlace(Fitting.Pad pad, double x, double y, double halfX, double halfY)
                                 pad,
                                 (left + right) / 2,
                                 (front + rear) / 2,
-                                (right - left) / 2,
-                                (rear - front) / 2))
+                                rounded((right - left) / 2),
+                                rounded((rear - front) / 2)))
                 : Optional.empty();
+    }
+
+    /** So that pads that are alike are so to the last digit. */
+    private static double rounded(double metres) {
+        return Math.rint(metres * 1e9) / 1e9;
     }
 }

@@ -104,4 +104,19 @@ class LocalEffectTest {
         double other = LocalEffect.of(new Laminate(layers), patch, FORCE).dent();
         assertEquals(other, dent, 1e-2 * Math.abs(other));
     }
+
+    @Test
+    void theOtherSideOfAPatchIsItsImage() {
+        Laminate stack = sandwich(2, 0.012, 12e6, 4.2e6, 0.43);
+        LocalEffect effect = LocalEffect.of(stack, new Patch.Rectangle(0.05, 0.03), FORCE);
+        double top = stack.thickness() / 2;
+        LocalEffect.Here there = effect.at(-0.021, 0.012);
+        LocalEffect.Here image = effect.at(0.021, 0.012).image(true, false);
+        assertTrue(Math.abs(there.strain(top).xy()) > 1e-6, there.strain(top).toString());
+        assertEquals(there.strain(top).xy(), image.strain(top).xy(), 1e-9);
+        assertEquals(there.strain(top).x(), image.strain(top).x(), 1e-9);
+        assertTrue(Math.abs(there.foam(0.8).x()) > 1e3, there.foam(0.8).toString());
+        assertEquals(there.foam(0.8).x(), image.foam(0.8).x(), 1);
+        assertEquals(there.foam(0.8).y(), image.foam(0.8).y(), 1);
+    }
 }
