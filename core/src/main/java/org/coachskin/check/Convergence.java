@@ -32,19 +32,19 @@ final class Convergence {
     private static final double FORCE_BEFORE = 0.05;
 
     /** Of what a stress has moved by at its place, and of the most within its element. */
-    private static final double STRESS = 1.6;
+    private static final double STRESS = 1.2;
 
-    private static final double ELEMENT = 0.3;
+    private static final double ELEMENT = 0.22;
 
     /**
      * Foam is torn where skins bend by themselves, within millimetres: so many times as far off.
      */
-    private static final double TORN = 2;
+    private static final double TORN = 4;
 
     /** Of what the shear of foam has moved by, over one order and over two. */
-    private static final double SHEAR = 2;
+    private static final double SHEAR = 2.5;
 
-    private static final double SHEAR_BEFORE = 0.4;
+    private static final double SHEAR_BEFORE = 0.5;
 
     private final Map<String, Figure> answer;
     private final Map<String, Figure> lower;

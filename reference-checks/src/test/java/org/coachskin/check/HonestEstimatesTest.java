@@ -75,9 +75,9 @@ class HonestEstimatesTest {
         List<Row> stored = ROWS.stream().filter(row -> row.panel() == panel).toList();
         assertTrue(stored.size() > 5);
         for (Row row : stored) {
-            double value = now.figures.get(row.figure()).value();
+            double value = now.value(row.figure());
             assertEquals(row.usual(), value, PRINTED * row.unit(), row.figure());
-            double error = now.errors.get(row.figure());
+            double error = now.error(row.figure());
             assertEquals(row.estimate(), error, 0.01 * error + PRINTED, row.figure());
         }
     }

@@ -28,9 +28,9 @@ public final class HonestyStudy {
     public static final String TABLE = "/org/coachskin/reference/shell/honest-estimates.csv";
 
     /** The panels that are solved: from this one on. */
-    static final int FIRST = 152;
+    static final int FIRST = 216;
 
-    static final int PANELS = 64;
+    static final int PANELS = 48;
 
     private static final int BETTER = 6;
     private static final double SHARE = 0.8;
@@ -151,7 +151,7 @@ public final class HonestyStudy {
                                 figure.kind().name(),
                                 figure.name(),
                                 figure.value(),
-                                answered.errors.get(figure.name()),
+                                answered.error(figure.name()),
                                 wanted.value(),
                                 wanted.unit(),
                                 series ? "series" : "finer elements"));
@@ -177,8 +177,8 @@ public final class HonestyStudy {
 
     /** A panel answered by elements as the check does it. */
     static final class Answered {
-        final Map<String, Figure> figures;
-        final Map<String, Double> errors = new HashMap<>();
+        private final Map<String, Figure> figures;
+        private final Map<String, Double> errors = new HashMap<>();
         private final Job job;
         private final Elements.Outcome outcome;
         private final List<Place> moved;
@@ -193,6 +193,17 @@ public final class HonestyStudy {
             outcome.margins()
                     .forEach(margin -> errors.put(margin.mode().words(), margin.meshError()));
             outcome.errors().forEach(error -> errors.put(error.figure(), error.error()));
+        }
+
+        /** Returns what is said of the error of a figure. */
+        double error(String figure) {
+            return errors.getOrDefault(figure, Double.NaN);
+        }
+
+        /** Returns the value of a figure. */
+        double value(String figure) {
+            Figure found = figures.get(figure);
+            return found == null ? Double.NaN : found.value();
         }
 
         /** Returns the figures of another solver, read at the same places. */
