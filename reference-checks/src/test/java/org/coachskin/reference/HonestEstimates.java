@@ -23,7 +23,7 @@ final class HonestEstimates {
                 all round, elsewhere elements of order 6 with edges 0.8 of the usual. Errors are relative to the figure, of
                 forces to the largest of their load case. Under: share of the figures whose error is less than the verdict
                 says. The numbers behind the estimates were chosen on other panels of the lot, those for stresses on these
-                too; on ninety-six further panels 94 to 98 %% of stresses and 94 to 98 %% of forces lay under.
+                too; on fifty-two further panels 94 to 98 %% of stresses and 94 to 98 %% of forces lay under.
 
                 | figure | figures | under | estimate over error, median | error, median | error, largest |
                 |---|---|---|---|---|---|
