@@ -145,12 +145,9 @@ public record Concentration(String opening, String loadCase, double solved, doub
     }
 
     private static Sym3 stiffness(Stack stack, Face face) {
-        List<Layer> layers = stack.laminate.layers();
         Sym3 sum = Sym3.ZERO;
-        for (Layer layer :
-                face == Face.OUTSIDE
-                        ? layers.subList(stack.lastCore + 1, layers.size())
-                        : layers.subList(0, stack.firstCore)) {
+        Laminate whole = stack.laminate;
+        for (Layer layer : face == Face.OUTSIDE ? whole.outsideSkin() : whole.insideSkin()) {
             sum = sum.plus(layer.stiffness(), layer.thickness());
         }
         return sum;

@@ -345,18 +345,17 @@ final class Stations {
      * as for a plate on a half-space.
      */
     private static double bendingLength(Laminate laminate, double half) {
-        int core = laminate.outermostCore();
-        List<Layer> layers = laminate.layers();
         if (laminate.isBare() || laminate.hasNoOutsideSkin()) {
             return SHARE * half;
         }
         double t = 0;
         double stretch = 0;
-        for (Layer layer : layers.subList(core + 1, layers.size())) {
+        for (Layer layer : laminate.outsideSkin()) {
             t += layer.thickness();
             stretch += layer.thickness() * layer.stiffness().m11();
         }
-        double foam = ((Layer.Core) layers.get(core)).foam().eThrough();
+        int core = laminate.outermostCore();
+        double foam = ((Layer.Core) laminate.layers().get(core)).foam().eThrough();
         return LENGTH * t * StrictMath.cbrt(stretch / t / foam);
     }
 

@@ -40,30 +40,14 @@ final class StackChanges {
         }
         Schedule.Board board = schedule.board();
         if (board != null) {
-            for (double thickness : MaterialLibrary.soldThicknesses()) {
-                if (thickness > board.thickness() + 1e-6
-                        && thickness < board.thickness() + MOST_FOAM + 1e-6) {
-                    found.put(
-                            "foam "
-                                    + millimetres(thickness)
-                                    + " instead of "
-                                    + millimetres(board.thickness()),
-                            schedule.withBoard(
-                                    new Schedule.Board(
-                                            board.foam(), thickness, board.thicknessSpread())));
-                }
-            }
+            MaterialLibrary.soldThicknesses().stream()
+                    .filter(thickness -> thickness > board.thickness() + 1e-6)
+                    .filter(thickness -> thickness < board.thickness() + MOST_FOAM + 1e-6)
+                    .forEach(thickness -> putThickness(found, schedule, board, thickness));
             MaterialLibrary.soldDensities(board.foam().kind()).stream()
                     .filter(density -> density > board.foam().density() * 1.02)
                     .findFirst()
-                    .ifPresent(
-                            density ->
-                                    found.put(
-                                            "foam "
-                                                    + Math.round(density)
-                                                    + " kg/m^3 instead of "
-                                                    + Math.round(board.foam().density()),
-                                            withDensity(schedule, board, density)));
+                    .ifPresent(density -> putDensity(found, schedule, board, density));
         }
         return found;
     }
@@ -82,31 +66,34 @@ final class StackChanges {
             MaterialLibrary.soldThicknesses().stream()
                     .filter(thickness -> thickness < board.thickness() - 1e-6)
                     .max(Comparator.naturalOrder())
-                    .ifPresent(
-                            thickness ->
-                                    found.put(
-                                            "foam "
-                                                    + millimetres(thickness)
-                                                    + " instead of "
-                                                    + millimetres(board.thickness()),
-                                            schedule.withBoard(
-                                                    new Schedule.Board(
-                                                            board.foam(),
-                                                            thickness,
-                                                            board.thicknessSpread()))));
+                    .ifPresent(thickness -> putThickness(found, schedule, board, thickness));
             MaterialLibrary.soldDensities(board.foam().kind()).stream()
                     .filter(density -> density < board.foam().density() * 0.98)
                     .max(Comparator.naturalOrder())
-                    .ifPresent(
-                            density ->
-                                    found.put(
-                                            "foam "
-                                                    + Math.round(density)
-                                                    + " kg/m^3 instead of "
-                                                    + Math.round(board.foam().density()),
-                                            withDensity(schedule, board, density)));
+                    .ifPresent(density -> putDensity(found, schedule, board, density));
         }
         return found;
+    }
+
+    private static void putThickness(
+            Map<String, Schedule> found,
+            Schedule schedule,
+            Schedule.Board board,
+            double thickness) {
+        found.put(
+                "foam " + millimetres(thickness) + " instead of " + millimetres(board.thickness()),
+                schedule.withBoard(
+                        new Schedule.Board(board.foam(), thickness, board.thicknessSpread())));
+    }
+
+    private void putDensity(
+            Map<String, Schedule> found, Schedule schedule, Schedule.Board board, double density) {
+        found.put(
+                "foam "
+                        + Math.round(density)
+                        + " kg/m^3 instead of "
+                        + Math.round(board.foam().density()),
+                withDensity(schedule, board, density));
     }
 
     private Schedule withDensity(Schedule schedule, Schedule.Board board, double density) {

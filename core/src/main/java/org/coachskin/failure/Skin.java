@@ -18,10 +18,8 @@ record Skin(Laminate laminate, Sym3 bending) {
 
     /** Returns the skin on {@code face}, or null where there is none. */
     static @Nullable Skin of(Laminate whole, Face face) {
-        int first = face == Face.OUTSIDE ? whole.outermostCore() + 1 : 0;
-        int end = face == Face.OUTSIDE ? whole.layers().size() : Math.max(0, whole.innermostCore());
-        List<Layer> layers = whole.layers().subList(first, end);
-        if (layers.isEmpty() || whole.isBare()) {
+        List<Layer> layers = face == Face.OUTSIDE ? whole.outsideSkin() : whole.insideSkin();
+        if (layers.isEmpty()) {
             return null;
         }
         Laminate skin = new Laminate(layers);

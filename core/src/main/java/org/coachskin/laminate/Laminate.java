@@ -123,6 +123,28 @@ public record Laminate(List<Layer> layers) {
         return -1;
     }
 
+    /** Returns the layers of the skin on the inside, inside to outside; empty where bare. */
+    public List<Layer> insideSkin() {
+        return isBare() ? List.of() : layers.subList(0, innermostCore());
+    }
+
+    /** Returns the layers of the skin on the outside, inside to outside; empty where bare. */
+    public List<Layer> outsideSkin() {
+        return isBare() ? List.of() : layers.subList(outermostCore() + 1, layers.size());
+    }
+
+    /** Returns the thickness from skin to skin [m]; 0 where bare. */
+    public double foamThickness() {
+        double sum = 0;
+        for (Layer layer :
+                isBare()
+                        ? List.<Layer>of()
+                        : layers.subList(innermostCore(), outermostCore() + 1)) {
+            sum += layer.thickness();
+        }
+        return sum;
+    }
+
     /** Returns whether there is no foam in the stack. */
     public boolean isBare() {
         return innermostCore() < 0;

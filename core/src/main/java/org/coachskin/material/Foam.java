@@ -50,74 +50,37 @@ public record Foam(
 
     /** Returns this foam by another name. */
     public Foam withName(String other) {
-        return new Foam(
-                other,
-                kind,
-                density,
-                eInPlane,
-                eThrough,
-                g,
-                nu,
-                shear,
-                crush,
-                tension,
-                expansion,
-                densitySpread,
-                modulusSpread,
-                source);
+        return with(other, eInPlane, eThrough, g, 1);
     }
 
     /** Returns this foam with all moduli times {@code factor}. */
     public Foam withModuliTimes(double factor) {
-        return new Foam(
-                name,
-                kind,
-                density,
-                eInPlane * factor,
-                eThrough * factor,
-                g * factor,
-                nu,
-                shear,
-                crush,
-                tension,
-                expansion,
-                densitySpread,
-                modulusSpread,
-                source);
+        return with(name, eInPlane * factor, eThrough * factor, g * factor, 1);
     }
 
     /** Returns this foam with another shear modulus [Pa]. */
     public Foam withShearModulus(double other) {
-        return new Foam(
-                name,
-                kind,
-                density,
-                eInPlane,
-                eThrough,
-                other,
-                nu,
-                shear,
-                crush,
-                tension,
-                expansion,
-                densitySpread,
-                modulusSpread,
-                source);
+        return with(name, eInPlane, eThrough, other, 1);
     }
 
     /** Returns this foam with all strengths times {@code factor}. */
     public Foam withStrengthsTimes(double factor) {
+        return with(name, eInPlane, eThrough, g, factor);
+    }
+
+    private Foam with(
+            String called, double inPlane, double through, double shearing, double strong) {
         return new Foam(
-                name,
+                called,
                 kind,
                 density,
-                eInPlane,
-                eThrough,
-                g,
+                inPlane,
+                through,
+                shearing,
                 nu,
-                shear.times(factor),
-                crush.times(factor),
-                tension.times(factor),
+                shear.times(strong),
+                crush.times(strong),
+                tension.times(strong),
                 expansion,
                 densitySpread,
                 modulusSpread,

@@ -51,14 +51,7 @@ final class EdgeReactions {
     }
 
     private int[] functions(Rim.Piece piece) {
-        Basis basis = free.reference.basis;
-        int[] out = new int[2 + basis.perEdge];
-        out[0] = free.grid.ends[2 * piece.edge()];
-        out[1] = free.grid.ends[2 * piece.edge() + 1];
-        for (int k = 0; k < basis.perEdge; k++) {
-            out[2 + k] = free.unknowns.ofEdge(piece.edge(), k);
-        }
-        return out;
+        return free.unknowns.ofEdge(free.grid, piece.edge());
     }
 
     /** Returns the reactions in an answer to these loads. */

@@ -5,7 +5,6 @@ import java.util.List;
 import org.apache.commons.math3.analysis.integration.gauss.GaussIntegrator;
 import org.coachskin.laminate.Laminate;
 import org.coachskin.laminate.Layer;
-import org.coachskin.panel.Height;
 import org.coachskin.panel.Panel;
 import org.coachskin.sparse.Pattern;
 import org.coachskin.sparse.SymmetricMatrix;
@@ -63,11 +62,11 @@ final class EndWall {
             if (one.isBare() != other.isBare()) {
                 Laminate foamed = one.isBare() ? other : one;
                 double[] way = grid.onEdge(e, 0.5);
-                double inside = stiffness(Turned.layers(foamed, Height.INSIDE), way);
-                double outside = stiffness(Turned.layers(foamed, Height.OUTSIDE), way);
+                double inside = stiffness(foamed.insideSkin(), way);
+                double outside = stiffness(foamed.outsideSkin(), way);
                 double lighter =
                         inside == 0 || outside == 0 ? inside + outside : Math.min(inside, outside);
-                pieces.add(piece(model, e, Turned.foam(foamed) * lighter, gauss));
+                pieces.add(piece(model, e, foamed.foamThickness() * lighter, gauss));
             }
         }
         for (Turned.Piece turned :
@@ -76,7 +75,7 @@ final class EndWall {
             Laminate stack = section.laminate;
             double shear =
                     stiffness(Turned.layers(stack, turned.skin()), grid.onEdge(turned.edge(), 0.5));
-            Piece piece = piece(model, turned.edge(), Turned.foam(stack) * shear, gauss);
+            Piece piece = piece(model, turned.edge(), stack.foamThickness() * shear, gauss);
             addMass(model, turned, section, piece, gauss);
             pieces.add(piece);
         }
@@ -150,7 +149,8 @@ final class EndWall {
         int[] functions = unknowns.ofEdge(model.grid, turned.edge());
         Laminate stack = section.laminate;
         double perLength = Turned.perLength(stack, turned.skin());
-        double[] turn = section.turn(stack.bottom(stack.innermostCore()) + Turned.foam(stack) / 2);
+        double[] turn =
+                section.turn(stack.bottom(stack.innermostCore()) + stack.foamThickness() / 2);
         double[][] moved = new double[3][piece.unknowns.length];
         for (int q = 0; q <= basis.order; q++) {
             double s = gauss.getPoint(q);

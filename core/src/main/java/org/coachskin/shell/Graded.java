@@ -58,11 +58,9 @@ final class Graded {
             int count = 0;
             int first = 0;
             for (int s = 0; s < 3; s++) {
-                if (marked.contains(v[s])) {
-                    count++;
-                    // Of two that are marked, the one that the other follows.
-                    first = count == 2 && s == 2 && first == 0 ? 2 : count == 1 ? s : first;
-                }
+                boolean leads = marked.contains(v[s]) && !marked.contains(v[(s + 2) % 3]);
+                count += marked.contains(v[s]) ? 1 : 0;
+                first = leads ? s : first;
             }
             int a = v[first];
             int b = v[(first + 1) % 3];

@@ -291,15 +291,31 @@ final class Model {
         double[] g = new double[3 * size];
         grid.elements[triangle].gradients(values, size, local[0], local[1], g);
         double[] out = new double[Section.GRADIENTS];
-        double[] fields = new double[Section.FIELDS];
-        for (int k = 0; k < size; k++) {
-            unknowns.fields(solution, functions[triangle][k], fields, 0);
-            for (int f = 0; f < Section.FIELDS; f++) {
-                out[3 * f] += fields[f] * g[k];
-                out[3 * f + 1] += fields[f] * g[size + k];
-                out[3 * f + 2] += fields[f] * g[2 * size + k];
-            }
-        }
+        gradients(fields(solution, triangle), g, out);
         return out;
+    }
+
+    /**
+     * Writes value, x- and y-derivative of every field.
+     *
+     * @param fields of every function
+     * @param g values, x- and y-derivatives of the functions
+     */
+    static void gradients(double[] fields, double[] g, double[] out) {
+        int size = g.length / 3;
+        for (int f = 0; f < Section.FIELDS; f++) {
+            double value = 0;
+            double dx = 0;
+            double dy = 0;
+            for (int k = 0; k < size; k++) {
+                double c = fields[k * Section.FIELDS + f];
+                value += c * g[k];
+                dx += c * g[size + k];
+                dy += c * g[2 * size + k];
+            }
+            out[3 * f] = value;
+            out[3 * f + 1] = dx;
+            out[3 * f + 2] = dy;
+        }
     }
 }

@@ -93,18 +93,7 @@ final class Turned {
 
     /** Returns the layers of a skin. */
     static List<Layer> layers(Laminate stack, Height skin) {
-        return skin == Height.INSIDE
-                ? stack.layers().subList(0, stack.innermostCore())
-                : stack.layers().subList(stack.outermostCore() + 1, stack.layers().size());
-    }
-
-    /** Returns the thickness of the foam [m]. */
-    static double foam(Laminate stack) {
-        double sum = 0;
-        for (int i = stack.innermostCore(); i <= stack.outermostCore(); i++) {
-            sum += stack.layers().get(i).thickness();
-        }
-        return sum;
+        return skin == Height.INSIDE ? stack.insideSkin() : stack.outsideSkin();
     }
 
     /** Returns the mass of a skin over the foam's thickness [kg/m]. */
@@ -113,6 +102,6 @@ final class Turned {
         for (Layer layer : layers(stack, skin)) {
             sum += layer.thickness() * layer.density();
         }
-        return foam(stack) * sum;
+        return stack.foamThickness() * sum;
     }
 }

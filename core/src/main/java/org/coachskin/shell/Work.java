@@ -25,8 +25,7 @@ final class Work {
 
     Work(Model model, double[] x, double[] y) {
         ReferenceTriangle reference = model.reference;
-        int size = reference.basis.size;
-        double[] g = new double[3 * size];
+        double[] g = new double[3 * reference.basis.size];
         double[] left = new double[Section.GRADIENTS];
         double[] right = new double[Section.GRADIENTS];
         for (int t = 0; t < model.grid.triangles(); t++) {
@@ -36,8 +35,8 @@ final class Work {
             double[] ys = model.fields(y, t);
             for (int q = 0; q < reference.points; q++) {
                 double area = model.grid.elements[t].gradients(reference, q, g);
-                sum(xs, g, size, left);
-                sum(ys, g, size, right);
+                Model.gradients(xs, g, left);
+                Model.gradients(ys, g, right);
                 for (int i = 0; i < left.length; i++) {
                     double by = area * left[i];
                     int row = i * left.length;
@@ -46,24 +45,6 @@ final class Work {
                     }
                 }
             }
-        }
-    }
-
-    /** Writes value, x- and y-derivative of every field. */
-    private static void sum(double[] fields, double[] g, int size, double[] out) {
-        for (int f = 0; f < Section.FIELDS; f++) {
-            double value = 0;
-            double dx = 0;
-            double dy = 0;
-            for (int k = 0; k < size; k++) {
-                double c = fields[k * Section.FIELDS + f];
-                value += c * g[k];
-                dx += c * g[size + k];
-                dy += c * g[2 * size + k];
-            }
-            out[3 * f] = value;
-            out[3 * f + 1] = dx;
-            out[3 * f + 2] = dy;
         }
     }
 
