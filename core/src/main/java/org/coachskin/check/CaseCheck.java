@@ -159,7 +159,7 @@ final class CaseCheck {
             }
         }
         wrinkles.judge(worst);
-        Hardware.judge(job, stacks, answer, worst);
+        Hardware.judge(job, stacks, load, answer, worst);
         return worst.margins();
     }
 

@@ -9,6 +9,7 @@ import org.coachskin.laminate.Laminate;
 import org.coachskin.laminate.Layer;
 import org.coachskin.material.Strength;
 import org.coachskin.panel.Fitting;
+import org.coachskin.panel.LoadCase;
 import org.coachskin.panel.Panel;
 
 /**
@@ -20,10 +21,18 @@ final class Hardware {
     private Hardware() {}
 
     /** Keeps the punching of every pad that holds inward and outward. */
-    static void judge(Job job, Stacks stacks, CaseResponse answer, Worst worst) {
+    static void judge(Job job, Stacks stacks, LoadCase load, CaseResponse answer, Worst worst) {
+        judge(job, stacks, answer.atRest(), answer.held(), 1, worst);
+        if (load.reverses()) {
+            judge(job, stacks, answer.atRest(), answer.heldReversed(), -1, worst);
+        }
+    }
+
+    private static void judge(
+            Job job, Stacks stacks, Held atRest, Held held, int sign, Worst worst) {
         Panel panel = job.panel();
-        for (int i = 0; i < answer.held().grips().size(); i++) {
-            Held.Grip grip = answer.held().grips().get(i);
+        for (int i = 0; i < held.grips().size(); i++) {
+            Held.Grip grip = held.grips().get(i);
             if (grip.direction() != Fitting.Direction.Z) {
                 continue;
             }
@@ -33,16 +42,16 @@ final class Hardware {
                 continue;
             }
             Layer.Core core = (Layer.Core) stack.layers().get(stack.outermostCore());
-            double still = answer.atRest().grips().get(i).force();
+            double still = atRest.grips().get(i).force();
             double more = grip.force() - still;
-            double area = perimeter(panel, pad, stack.thickness() / 2) * foam(stack);
+            double area = perimeter(panel, pad, stack.thickness() / 2) * stack.foamThickness();
             Strength shear = core.foam().shear();
             double room = more > 0 ? shear.value() * area - still : shear.value() * area + still;
             double multiplier =
                     room <= 0 ? 0 : more == 0 ? Double.POSITIVE_INFINITY : room / Math.abs(more);
             worst.keep(
                     Mode.PUNCHING,
-                    1,
+                    sign,
                     new Place("foam, round the " + pad.name(), pad.x(), pad.y(), 0),
                     Math.abs(grip.force()) / area,
                     shear.value(),
@@ -59,12 +68,6 @@ final class Hardware {
             }
         }
         throw new IllegalStateException("no pad called " + grip.name());
-    }
-
-    private static double foam(Laminate stack) {
-        double top = stack.bottom(stack.outermostCore());
-        top += stack.layers().get(stack.outermostCore()).thickness();
-        return top - stack.bottom(stack.innermostCore());
     }
 
     /** Length of the rectangle {@code out} outside a pad, as far as it lies on the panel [m]. */

@@ -3,50 +3,67 @@ package org.coachskin.check;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import org.coachskin.analysis.CaseResponse;
-import org.coachskin.analysis.Held;
 import org.coachskin.laminate.Laminate;
 import org.coachskin.laminate.Triple;
 import org.coachskin.local.LocalEffect;
-import org.coachskin.panel.Fitting;
 import org.coachskin.panel.Load;
 import org.coachskin.panel.LoadCase;
 import org.coachskin.panel.Panel;
 
-/**
- * What patches and pads do beyond the layered theory under one load case. A press does it under the
- * load; a pad by what the load adds to its force, and by the force it has at rest all the time.
- */
+/** What patches and pads do beyond the layered theory under one load case. */
 final class LocalForces {
 
-    private final List<Load.Press> presses = new ArrayList<>();
-    private final List<LocalEffect> effects = new ArrayList<>();
-    private final List<PadEffect> pads;
+    private final List<Press> presses = new ArrayList<>();
+    private final List<Presser> all = new ArrayList<>();
     private final MethodError pressError;
 
     /** What is felt at each place, which is the same whatever the answer. */
-    private final Map<Stations.Station, List<Part>> known = new ConcurrentHashMap<>();
+    private final Map<Stations.Station, List<Felt>> known = new ConcurrentHashMap<>();
 
     LocalForces(Panel panel, LoadCase load, List<PadEffect> pads) {
-        this.pads = pads;
-        for (Load part : load.loads()) {
-            if (part instanceof Load.Press press) {
-                presses.add(press);
-                effects.add(Patches.local(panel, press));
-            }
+        List<Load.Press> loads =
+                load.loads().stream()
+                        .filter(Load.Press.class::isInstance)
+                        .map(Load.Press.class::cast)
+                        .toList();
+        pressError = MethodError.beside(panel, loads);
+        loads.forEach(
+                press -> presses.add(new Press(press, Patches.local(panel, press), pressError)));
+        all.addAll(presses);
+        all.addAll(pads);
+    }
+
+    /** A load that presses, with its whole force. */
+    private record Press(Load.Press load, LocalEffect effect, MethodError error)
+            implements Presser {
+
+        @Override
+        public boolean reaches(Laminate there, double x, double y) {
+            double reach = Stations.REACH * there.thickness();
+            return Math.abs(x - load.x()) < Patches.halfX(load.patch()) + reach
+                    && Math.abs(y - load.y()) < Patches.halfY(load.patch()) + reach;
         }
-        pressError = MethodError.beside(panel, presses);
+
+        @Override
+        public LocalEffect.Here at(double x, double y) {
+            return effect.at(x - load.x(), y - load.y());
+        }
+
+        @Override
+        public Times times(CaseResponse answer) {
+            return new Times(1, -1, 0);
+        }
     }
 
     List<Load.Press> presses() {
-        return presses;
+        return presses.stream().map(Press::load).toList();
     }
 
     /** Sinking of the outside surface under the middle of the first press [m]. */
     double sinking() {
-        return effects.isEmpty() ? 0 : effects.get(0).sinking();
+        return presses.isEmpty() ? 0 : presses.get(0).effect().sinking();
     }
 
     /** Error of the theory in how far the outside surface goes in under the first press [-]. */
@@ -55,63 +72,58 @@ final class LocalForces {
     }
 
     /**
-     * One local effect at one place.
+     * What is felt of one presser at one place.
      *
-     * @param here at the place, or where its mean is read
+     * @param from which
+     * @param here at each of the samples whose mean is read there
      * @param weights of those
-     * @param pad which makes it; empty for a press, whose force it holds
-     * @param error of the theory there
      */
-    private record Part(
-            List<LocalEffect.Here> here,
-            List<Double> weights,
-            Optional<PadEffect> pad,
-            MethodError error) {}
+    private record Felt(Presser from, List<LocalEffect.Here> here, List<Double> weights) {}
 
-    /**
-     * A local effect at one place under one answer.
-     *
-     * @param part what it is
-     * @param loaded how many times it acts under the load
-     * @param reversed under the load the other way round
-     * @param still all the time
-     */
-    record Acting(Part part, double loaded, double reversed, double still) {
+    /** The same under one answer. */
+    record Acting(Felt felt, Presser.Times how) {
 
-        /** Strain to be added at height {@code z}, per unit. */
+        /** Strain to be added at height {@code z}, once. */
         Triple strain(double z) {
             Triple sum = Triple.ZERO;
             double weight = 0;
-            for (int i = 0; i < part.here.size(); i++) {
-                sum = sum.plus(part.here.get(i).strain(z), part.weights.get(i));
-                weight += part.weights.get(i);
+            for (int i = 0; i < felt.here.size(); i++) {
+                sum = sum.plus(felt.here.get(i).strain(z), felt.weights.get(i));
+                weight += felt.weights.get(i);
             }
             return sum.times(1 / weight);
         }
 
-        /** Shear stress of foam to be added at a height in it, per unit. */
+        /** Shear stress of foam to be added at a height in it, once. */
         LocalEffect.FoamShear foam(double share) {
             double x = 0;
             double y = 0;
             double weight = 0;
-            for (int i = 0; i < part.here.size(); i++) {
-                LocalEffect.FoamShear shear = part.here.get(i).foam(share);
-                x += part.weights.get(i) * shear.x();
-                y += part.weights.get(i) * shear.y();
-                weight += part.weights.get(i);
+            for (int i = 0; i < felt.here.size(); i++) {
+                LocalEffect.FoamShear shear = felt.here.get(i).foam(share);
+                x += felt.weights.get(i) * shear.x();
+                y += felt.weights.get(i) * shear.y();
+                weight += felt.weights.get(i);
             }
             return new LocalEffect.FoamShear(x / weight, y / weight);
         }
 
         /**
+         * How many times it acts.
+         *
          * @param sign 1 under the load, -1 under the load the other way round
          */
         double times(int sign) {
-            return sign > 0 ? loaded : reversed;
+            return sign > 0 ? how.loaded() : how.reversed();
+        }
+
+        /** How many times it acts all the time. */
+        double still() {
+            return how.still();
         }
 
         MethodError error() {
-            return part.error;
+            return felt.from.error();
         }
     }
 
@@ -124,57 +136,23 @@ final class LocalForces {
         if (at.spot()) {
             return List.of();
         }
-        List<Acting> acting = new ArrayList<>();
-        for (Part part : known.computeIfAbsent(at, place -> parts(place, stack))) {
-            if (part.pad.isEmpty()) {
-                acting.add(new Acting(part, 1, -1, 0));
-                continue;
-            }
-            Fitting.Pad pad = part.pad.get().pad;
-            double still = force(answer.atRest(), pad);
-            acting.add(
-                    new Acting(
-                            part,
-                            force(answer.held(), pad) - still,
-                            force(answer.heldReversed(), pad) - still,
-                            still));
-        }
-        return acting;
+        return known.computeIfAbsent(at, place -> felt(place, stack)).stream()
+                .map(felt -> new Acting(felt, felt.from.times(answer)))
+                .toList();
     }
 
-    private List<Part> parts(Stations.Station at, Laminate stack) {
-        List<Part> parts = new ArrayList<>();
-        double reach = Stations.REACH * stack.thickness();
-        for (int i = 0; i < effects.size(); i++) {
-            Load.Press press = presses.get(i);
-            double dx = at.x() - press.x();
-            double dy = at.y() - press.y();
-            if (Math.abs(dx) < Patches.halfX(press.patch()) + reach
-                    && Math.abs(dy) < Patches.halfY(press.patch()) + reach) {
-                List<LocalEffect.Here> here = List.of(effects.get(i).at(dx, dy));
-                parts.add(new Part(here, List.of(1.0), Optional.empty(), pressError));
-            }
-        }
-        for (PadEffect pad : pads) {
-            if (pad.reaches(stack, at.x(), at.y())) {
-                List<LocalEffect.Here> here = new ArrayList<>();
-                List<Double> weights = new ArrayList<>();
-                for (Stations.Sample sample : at.samples()) {
-                    here.add(pad.at(sample.x() - pad.place.x(), sample.y() - pad.place.y()));
-                    weights.add(sample.weight());
-                }
-                parts.add(new Part(here, weights, Optional.of(pad), pad.error));
-            }
-        }
-        return parts;
-    }
-
-    private static double force(Held held, Fitting.Pad pad) {
-        for (Held.Grip grip : held.grips()) {
-            if (grip.direction() == Fitting.Direction.Z && grip.name().equals(pad.name())) {
-                return grip.force();
-            }
-        }
-        return 0;
+    private List<Felt> felt(Stations.Station at, Laminate stack) {
+        List<Double> weights = at.samples().stream().map(Stations.Sample::weight).toList();
+        return all.stream()
+                .filter(presser -> presser.reaches(stack, at.x(), at.y()))
+                .map(
+                        presser ->
+                                new Felt(
+                                        presser,
+                                        at.samples().stream()
+                                                .map(s -> presser.at(s.x(), s.y()))
+                                                .toList(),
+                                        weights))
+                .toList();
     }
 }

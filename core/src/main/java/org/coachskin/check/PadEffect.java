@@ -5,6 +5,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
+import org.coachskin.analysis.CaseResponse;
+import org.coachskin.analysis.Held;
 import org.coachskin.laminate.Laminate;
 import org.coachskin.laminate.Patch;
 import org.coachskin.local.LocalEffect;
@@ -15,18 +17,17 @@ import org.coachskin.panel.Panel;
 /**
  * What a pad that holds inward and outward does beyond the layered theory for each newton it pushes
  * outward: it presses or pulls, evenly, the face it is fixed to, with what of it lies on the panel.
+ * It does so under the load by what that adds to its force, and all the time by its force at rest.
  * The same for all load cases; pads that are alike share one cell.
  */
-final class PadEffect {
+final class PadEffect implements Presser {
 
-    final Fitting.Pad pad;
-    final PadPlace place;
-    final MethodError error;
+    private final PadPlace place;
+    private final MethodError error;
     private final Laminate stack;
     private final Cell cell;
 
     private PadEffect(PadPlace place, Laminate stack, Cell cell, MethodError error) {
-        this.pad = place.pad();
         this.place = place;
         this.stack = stack;
         this.cell = cell;
@@ -62,17 +63,38 @@ final class PadEffect {
     /** What decides an effect. */
     private record Alike(Laminate stack, Patch patch, LocalEffect.Site site, boolean inside) {}
 
-    /** Returns the effect at an offset from the middle of the pad. */
-    LocalEffect.Here at(double dx, double dy) {
-        return cell.at(dx, dy);
+    @Override
+    public LocalEffect.Here at(double x, double y) {
+        return cell.at(x - place.x(), y - place.y());
     }
 
-    /** Returns whether it is felt at a place: within its reach and in its own stack. */
-    boolean reaches(Laminate there, double x, double y) {
+    /** Within its reach and in its own stack. */
+    @Override
+    public boolean reaches(Laminate there, double x, double y) {
         double reach = Stations.REACH * stack.thickness();
         return there.equals(stack)
                 && Math.abs(x - place.x()) < place.halfX() + reach
                 && Math.abs(y - place.y()) < place.halfY() + reach;
+    }
+
+    @Override
+    public MethodError error() {
+        return error;
+    }
+
+    @Override
+    public Times times(CaseResponse answer) {
+        double still = force(answer.atRest());
+        return new Times(force(answer.held()) - still, force(answer.heldReversed()) - still, still);
+    }
+
+    private double force(Held held) {
+        for (Held.Grip grip : held.grips()) {
+            if (grip.direction() == Fitting.Direction.Z && grip.name().equals(place.pad().name())) {
+                return grip.force();
+            }
+        }
+        return 0;
     }
 
     /** One cell, every place in it worked out once. */

@@ -159,7 +159,7 @@ class PadEffectTest {
         Off shear = new Off();
         for (Stations.Station at : places(job)) {
             SectionState state = at.state(layered);
-            LocalEffect.Here here = effect.at(at.x() - effect.place.x(), at.y() - effect.place.y());
+            LocalEffect.Here here = effect.at(at.x(), at.y());
             FullLayeredSection there = full.at(at.x(), at.y());
             for (double z : new double[] {-half, half, -half + 3e-4, half - 3e-4}) {
                 Triple plain = state.strainAt(stack.layered, z);
