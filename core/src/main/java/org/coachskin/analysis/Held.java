@@ -50,6 +50,14 @@ public record Held(List<Grip> grips, List<SealPlace> seals) {
         return seals.stream().mapToDouble(place -> Math.max(0, -place.squeeze())).max().orElse(0);
     }
 
+    /** Returns the outward force of a pad on the panel [N]; 0 for one that holds neither way. */
+    public double outward(String pad) {
+        return grips.stream()
+                .filter(grip -> grip.direction() == Fitting.Direction.Z && grip.name().equals(pad))
+                .mapToDouble(Grip::force)
+                .sum();
+    }
+
     /** Returns the outward force of all seals on the panel [N]. */
     public double sealForce() {
         return seals.stream().mapToDouble(place -> place.force() * place.length()).sum();

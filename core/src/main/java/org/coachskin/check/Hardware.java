@@ -31,19 +31,18 @@ final class Hardware {
     private static void judge(
             Job job, Stacks stacks, Held atRest, Held held, int sign, Worst worst) {
         Panel panel = job.panel();
-        for (int i = 0; i < held.grips().size(); i++) {
-            Held.Grip grip = held.grips().get(i);
-            if (grip.direction() != Fitting.Direction.Z) {
+        for (Fitting.Pad pad : panel.support().pads()) {
+            if (!pad.held().contains(Fitting.Direction.Z)) {
                 continue;
             }
-            Fitting.Pad pad = pad(panel, grip);
             Laminate stack = stacks.at(pad.x(), pad.y()).laminate;
             if (stack.isBare()) {
                 continue;
             }
             Layer.Core core = (Layer.Core) stack.layers().get(stack.outermostCore());
-            double still = atRest.grips().get(i).force();
-            double more = grip.force() - still;
+            double still = atRest.outward(pad.name());
+            double force = held.outward(pad.name());
+            double more = force - still;
             double area = perimeter(panel, pad, stack.thickness() / 2) * stack.foamThickness();
             Strength shear = core.foam().shear();
             double room = more > 0 ? shear.value() * area - still : shear.value() * area + still;
@@ -53,21 +52,12 @@ final class Hardware {
                     Mode.PUNCHING,
                     sign,
                     new Place("foam, round the " + pad.name(), pad.x(), pad.y(), 0),
-                    Math.abs(grip.force()) / area,
+                    Math.abs(force) / area,
                     shear.value(),
                     multiplier,
                     List.of(job.limits().factors().on(Factors.On.CORE_SHEAR)),
                     MethodError.AWAY.coreShear());
         }
-    }
-
-    private static Fitting.Pad pad(Panel panel, Held.Grip grip) {
-        for (Fitting fitting : panel.support().fittings()) {
-            if (fitting instanceof Fitting.Pad pad && pad.name().equals(grip.name())) {
-                return pad;
-            }
-        }
-        throw new IllegalStateException("no pad called " + grip.name());
     }
 
     /** Length of the rectangle {@code out} outside a pad, as far as it lies on the panel [m]. */

@@ -6,11 +6,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import org.coachskin.analysis.CaseResponse;
-import org.coachskin.analysis.Held;
 import org.coachskin.laminate.Laminate;
 import org.coachskin.laminate.Patch;
 import org.coachskin.local.LocalEffect;
-import org.coachskin.panel.Fitting;
 import org.coachskin.panel.Height;
 import org.coachskin.panel.Panel;
 
@@ -84,17 +82,10 @@ final class PadEffect implements Presser {
 
     @Override
     public Times times(CaseResponse answer) {
-        double still = force(answer.atRest());
-        return new Times(force(answer.held()) - still, force(answer.heldReversed()) - still, still);
-    }
-
-    private double force(Held held) {
-        for (Held.Grip grip : held.grips()) {
-            if (grip.direction() == Fitting.Direction.Z && grip.name().equals(place.pad().name())) {
-                return grip.force();
-            }
-        }
-        return 0;
+        String pad = place.pad().name();
+        double still = answer.atRest().outward(pad);
+        double loaded = answer.held().outward(pad) - still;
+        return new Times(loaded, answer.heldReversed().outward(pad) - still, still);
     }
 
     /** One cell, every place in it worked out once. */

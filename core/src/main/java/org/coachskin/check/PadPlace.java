@@ -27,10 +27,8 @@ record PadPlace(Fitting.Pad pad, double x, double y, double halfX, double halfY)
      */
     static List<PadPlace> of(Panel panel) {
         List<PadPlace> places = new ArrayList<>();
-        for (Fitting fitting : panel.support().fittings()) {
-            if (fitting instanceof Fitting.Pad pad
-                    && pad.held().contains(Fitting.Direction.Z)
-                    && pad.height() != Height.MIDDLE) {
+        for (Fitting.Pad pad : panel.support().pads()) {
+            if (pad.held().contains(Fitting.Direction.Z) && pad.height() != Height.MIDDLE) {
                 of(panel, pad)
                         .filter(place -> !panel.laminateAt(place.x(), place.y()).isBare())
                         .ifPresent(places::add);

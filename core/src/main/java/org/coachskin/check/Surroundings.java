@@ -19,11 +19,7 @@ final class Surroundings {
     Surroundings(Panel panel) {
         this.panel = panel;
         sharp = panel.sharpPlaces();
-        pads =
-                panel.support().fittings().stream()
-                        .filter(Fitting.Pad.class::isInstance)
-                        .map(Fitting.Pad.class::cast)
-                        .toList();
+        pads = panel.support().pads();
     }
 
     /** Returns a place as a tape measures it. */

@@ -8,7 +8,6 @@ import java.util.Objects;
 import org.coachskin.analysis.Analysis;
 import org.coachskin.analysis.Response;
 import org.coachskin.laminate.Laminate;
-import org.coachskin.laminate.Patch;
 import org.coachskin.panel.Load;
 import org.coachskin.panel.LoadCase;
 import org.coachskin.panel.Panel;
@@ -118,7 +117,8 @@ final class Sweeping {
 
     /** Tries the places among these where the patch lies on the panel. */
     private Swept.Feel softest(List<Response.Spot> spots, Swept.@Nullable Feel before) {
-        List<Response.Spot> on = spots.stream().filter(this::isOnPanel).toList();
+        List<Response.Spot> on =
+                spots.stream().filter(at -> panel.covers(press.patch(), at.x(), at.y())).toList();
         List<Double> moved = solver.swept(panel, press, load.standing(), on);
         Swept.Feel best = before;
         for (int i = 0; i < on.size(); i++) {
@@ -144,24 +144,5 @@ final class Sweeping {
                     Load.Press there = new Load.Press(press.force(), press.patch(), x, y);
                     return Patches.local(panel, there).sinking();
                 });
-    }
-
-    private boolean isOnPanel(Response.Spot at) {
-        int grid = 6;
-        double most = 1 - 1e-6;
-        for (int i = -grid; i <= grid; i++) {
-            for (int j = -grid; j <= grid; j++) {
-                double s = most * i / grid;
-                double t = most * j / grid;
-                boolean covered = press.patch() instanceof Patch.Rectangle || s * s + t * t <= 1;
-                if (covered
-                        && !panel.hasMaterialAt(
-                                at.x() + s * press.patch().halfX(),
-                                at.y() + t * press.patch().halfY())) {
-                    return false;
-                }
-            }
-        }
-        return true;
     }
 }

@@ -3,13 +3,12 @@ package org.coachskin.design;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
-import org.coachskin.analysis.Held;
 import org.coachskin.check.Margin;
 import org.coachskin.check.Movement;
 import org.coachskin.check.Place;
 import org.coachskin.check.Verdict;
+import org.coachskin.laminate.Patch;
 import org.coachskin.panel.Edge;
 import org.coachskin.panel.Fitting;
 import org.coachskin.panel.Panel;
@@ -113,11 +112,7 @@ final class FittingChanges {
     }
 
     private List<Fitting.Pad> pads(String word) {
-        return panel.support().fittings().stream()
-                .filter(Fitting.Pad.class::isInstance)
-                .map(Fitting.Pad.class::cast)
-                .filter(pad -> pad.name().contains(word))
-                .toList();
+        return panel.support().pads().stream().filter(pad -> pad.name().contains(word)).toList();
     }
 
     private List<Fitting.Pad> pads(String word, Edge edge) {
@@ -162,18 +157,18 @@ final class FittingChanges {
         if (Double.isNaN(from)) {
             return;
         }
-        String where = pads("latch").size() > 1 ? ", " + words(edge) : "";
+        String where = pads("latch").size() > 1 ? ", " + edge.words() : "";
         put(
                 "a second latch: " + millimetres(from) + " from each corner" + where,
                 fitting ->
                         fitting.equals(latch)
                                 ? List.of(
-                                        moved(latch, edge, from, start(edge) + " latch" + where),
+                                        moved(latch, edge, from, edge.start() + " latch" + where),
                                         moved(
                                                 latch,
                                                 edge,
                                                 length - from,
-                                                end(edge) + " latch" + where))
+                                                edge.end() + " latch" + where))
                                 : List.of(fitting));
     }
 
@@ -238,19 +233,12 @@ final class FittingChanges {
     private boolean isPulledAtRest(Fitting.Pad pad, String load) {
         for (int i = 0; i < verdict.held().size(); i++) {
             if (verdict.job().loads().get(i).name().equals(load)) {
-                double still = outward(verdict.atRest().get(i), pad);
-                return Math.abs(still) > AT_REST * Math.abs(outward(verdict.held().get(i), pad));
+                double still = verdict.atRest().get(i).outward(pad.name());
+                double under = verdict.held().get(i).outward(pad.name());
+                return Math.abs(still) > AT_REST * Math.abs(under);
             }
         }
         return false;
-    }
-
-    private static double outward(Held held, Fitting.Pad pad) {
-        return held.grips().stream()
-                .filter(grip -> grip.direction() == Fitting.Direction.Z)
-                .filter(grip -> grip.name().equals(pad.name()))
-                .mapToDouble(Held.Grip::force)
-                .sum();
     }
 
     private void stiffer(Movement movement) {
@@ -309,18 +297,7 @@ final class FittingChanges {
     }
 
     private boolean isOnPanel(Fitting.Pad pad) {
-        int grid = 4;
-        double most = 1 - 1e-6;
-        for (int i = -grid; i <= grid; i++) {
-            for (int j = -grid; j <= grid; j++) {
-                double x = pad.x() + most * i / grid * pad.sizeX() / 2;
-                double y = pad.y() + most * j / grid * pad.sizeY() / 2;
-                if (!panel.hasMaterialAt(x, y)) {
-                    return false;
-                }
-            }
-        }
-        return true;
+        return panel.covers(new Patch.Rectangle(pad.sizeX(), pad.sizeY()), pad.x(), pad.y());
     }
 
     private static double along(Fitting.Pad pad, Edge edge) {
@@ -351,18 +328,6 @@ final class FittingChanges {
                 pad.held(),
                 pad.stiffness(),
                 pad.height());
-    }
-
-    private static String start(Edge edge) {
-        return edge.alongX() ? "left" : "front";
-    }
-
-    private static String end(Edge edge) {
-        return edge.alongX() ? "right" : "rear";
-    }
-
-    private static String words(Edge edge) {
-        return edge.name().toLowerCase(Locale.ROOT) + " edge";
     }
 
     private static String millimetres(double metres) {

@@ -1,5 +1,7 @@
 package org.coachskin.panel;
 
+import java.util.Locale;
+
 /** One of the four sides of a panel, as a tape measures them. */
 public enum Edge {
     /** y = 0; runs from left to right. */
@@ -30,6 +32,21 @@ public enum Edge {
     /** Returns whether the edge runs along x. */
     public boolean alongX() {
         return this == FRONT || this == REAR;
+    }
+
+    /** Returns what it is called: {@code front edge}. */
+    public String words() {
+        return name().toLowerCase(Locale.ROOT) + " edge";
+    }
+
+    /** Returns what the end is called that a tape along the edge starts from. */
+    public String start() {
+        return alongX() ? "left" : "front";
+    }
+
+    /** Returns what the other end is called. */
+    public String end() {
+        return alongX() ? "right" : "rear";
     }
 
     /** Returns the length of this edge of {@code panel}, corners included [m]. */

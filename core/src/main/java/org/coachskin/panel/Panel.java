@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.function.UnaryOperator;
 import org.coachskin.Require;
 import org.coachskin.laminate.Laminate;
+import org.coachskin.laminate.Patch;
 
 /**
  * A panel: its outline, how it is curved, its stack, what holds it, what is cut out of it and where
@@ -33,6 +34,9 @@ public record Panel(
         List<Opening> openings,
         List<Zone> zones,
         List<TurnedEdge> turned) {
+
+    /** Steps from the middle of a patch to its rim in which it is looked for the panel. */
+    private static final int GRID = 6;
 
     /** Copies the lists; checks that both sides are above zero and the outline is as large. */
     public Panel {
@@ -184,6 +188,21 @@ public record Panel(
     public boolean hasMaterialAt(double x, double y) {
         return Places.offset(outline, x - centreX(), y - centreY()) <= 0
                 && openings.stream().allMatch(opening -> opening.distance(x, y) >= 0);
+    }
+
+    /** Returns whether all of a patch round a place lies on the panel, to within a millionth. */
+    public boolean covers(Patch patch, double x, double y) {
+        double most = 1 - 1e-6;
+        boolean covered = true;
+        for (int i = -GRID; covered && i <= GRID; i++) {
+            for (int j = -GRID; covered && j <= GRID; j++) {
+                double s = most * i / GRID;
+                double t = most * j / GRID;
+                boolean within = patch instanceof Patch.Rectangle || s * s + t * t <= 1;
+                covered = !within || hasMaterialAt(x + s * patch.halfX(), y + t * patch.halfY());
+            }
+        }
+        return covered;
     }
 
     /** A polygon's corners are measured from left and front, a rectangle's from its centre. */

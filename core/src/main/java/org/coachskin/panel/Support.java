@@ -38,4 +38,12 @@ public sealed interface Support {
                 Fitting.HeldEdge.carried(Edge.LEFT),
                 Fitting.HeldEdge.carried(Edge.RIGHT));
     }
+
+    /** Returns the pads among the fittings. */
+    default List<Fitting.Pad> pads() {
+        return fittings().stream()
+                .filter(Fitting.Pad.class::isInstance)
+                .map(Fitting.Pad.class::cast)
+                .toList();
+    }
 }

@@ -94,16 +94,14 @@ final class Drawn {
                         new Curve.Line(line.x1(), line.y1(), line.x2(), line.y2()), BY_LINE * edge);
             }
         }
-        for (Fitting fitting : panel.support().fittings()) {
-            if (fitting instanceof Fitting.Pad pad) {
-                Loop rim =
-                        box(
-                                pad.x() - pad.sizeX() / 2,
-                                pad.y() - pad.sizeY() / 2,
-                                pad.x() + pad.sizeX() / 2,
-                                pad.y() + pad.sizeY() / 2);
-                drawing.follow(rim, Math.min(edge, share * Math.min(pad.sizeX(), pad.sizeY())));
-            }
+        for (Fitting.Pad pad : panel.support().pads()) {
+            Loop rim =
+                    box(
+                            pad.x() - pad.sizeX() / 2,
+                            pad.y() - pad.sizeY() / 2,
+                            pad.x() + pad.sizeX() / 2,
+                            pad.y() + pad.sizeY() / 2);
+            drawing.follow(rim, Math.min(edge, share * Math.min(pad.sizeX(), pad.sizeY())));
         }
         for (Zone zone : panel.zones()) {
             follow(drawing, zone.region(), edge);

@@ -125,8 +125,8 @@ final class FittingSection {
         Edge edge = edges.get(0);
         if (!keys.has("at")) {
             keys.missing(
-                    "It is not said where on the " + Tape.name(edge) + " the " + thing + " is.",
-                    "Write   at: 150 mm from " + Tape.start(edge) + "   or   at: middle");
+                    "It is not said where on the " + edge.words() + " the " + thing + " is.",
+                    "Write   at: 150 mm from " + edge.start() + "   or   at: middle");
             return Optional.empty();
         }
         OptionalDouble along = Tape.along(keys, "at", edge, ground.length(edge));
@@ -165,25 +165,25 @@ final class FittingSection {
                     String.format(
                             Locale.ROOT,
                             "The %s is %s long and ends before %s.",
-                            Tape.name(edge),
+                            edge.words(),
                             Side.mm(length),
                             Side.mm(start ? from : to)),
                     "Write   "
                             + (start ? "from: 0 mm" : "to: " + Side.mm(length))
                             + "   measured from the "
-                            + Tape.start(edge));
+                            + edge.start());
             return List.of();
         }
         if (from >= to) {
             findings.add(
                     keys.keyNode("from"),
-                    "This part of the " + Tape.name(edge) + " ends before it begins.",
+                    "This part of the " + edge.words() + " ends before it begins.",
                     String.format(
                             Locale.ROOT,
                             "Write   from: %s, to: %s   measured from the %s",
                             Side.mm(Math.min(from, to)),
                             Side.mm(from > to ? from : length),
-                            Tape.start(edge)));
+                            edge.start()));
             return List.of();
         }
         return List.of(

@@ -123,15 +123,12 @@ final class Pads {
      */
     private String called(String thing, Edge edge, double along) {
         double share = along / ground.length(edge) - 0.5;
-        String end =
-                Math.abs(share) < MIDDLE
-                        ? ""
-                        : (share < 0 ? Tape.start(edge) : Tape.end(edge)) + " ";
+        String end = Math.abs(share) < MIDDLE ? "" : (share < 0 ? edge.start() : edge.end()) + " ";
         String name = end + thing;
         if (names.add(name)) {
             return name;
         }
-        String longer = name + " of the " + Tape.name(edge);
+        String longer = name + " of the " + edge.words();
         String whole = longer;
         for (int i = 2; !names.add(whole); i++) {
             whole = longer + " " + i;

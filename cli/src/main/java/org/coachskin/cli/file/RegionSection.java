@@ -199,7 +199,7 @@ final class RegionSection {
                                 what,
                                 Side.mm(width),
                                 Side.mm(ground.depth(edge)),
-                                Tape.name(edge)),
+                                edge.words()),
                         "Write a width of less than " + Side.mm(most) + ".");
                 return false;
             }

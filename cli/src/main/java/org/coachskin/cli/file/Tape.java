@@ -63,19 +63,6 @@ final class Tape {
         return edges;
     }
 
-    static String name(Edge edge) {
-        return edge.name().toLowerCase(Locale.ROOT) + " edge";
-    }
-
-    /** Name of the end of an edge that its tape starts from. */
-    static String start(Edge edge) {
-        return edge.alongX() ? "left" : "front";
-    }
-
-    static String end(Edge edge) {
-        return edge.alongX() ? "right" : "rear";
-    }
-
     /** Returns a point by both readings; empty, and noted, where one is missing or wrong. */
     static Optional<Shape.Point> point(Section keys, String key) {
         Optional<Node> node = keys.node(key);
@@ -116,7 +103,7 @@ final class Tape {
             return OptionalDouble.of(length / 2);
         }
         Matcher m = ALONG.matcher(text.get());
-        String example = "150 mm from " + start(edge);
+        String example = "150 mm from " + edge.start();
         if (!m.matches()) {
             keys.findings()
                     .add(
@@ -128,16 +115,16 @@ final class Tape {
             return OptionalDouble.empty();
         }
         String from = m.group("end");
-        if (!from.equals(start(edge)) && !from.equals(end(edge))) {
+        if (!from.equals(edge.start()) && !from.equals(edge.end())) {
             keys.findings()
                     .add(
                             keys.keyNode(key),
                             "The "
-                                    + name(edge)
+                                    + edge.words()
                                     + " runs from "
-                                    + start(edge)
+                                    + edge.start()
                                     + " to "
-                                    + end(edge)
+                                    + edge.end()
                                     + "; it cannot be measured from the "
                                     + from
                                     + ".",
@@ -150,7 +137,7 @@ final class Tape {
             return size;
         }
         return OptionalDouble.of(
-                from.equals(start(edge)) ? size.getAsDouble() : length - size.getAsDouble());
+                from.equals(edge.start()) ? size.getAsDouble() : length - size.getAsDouble());
     }
 
     /** Returns two sides, {@code 60 mm x 40 mm}; or, where one alone will do, a square. */

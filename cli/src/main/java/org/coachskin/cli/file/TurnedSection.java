@@ -191,12 +191,12 @@ final class TurnedSection {
                         .orElse(List.of(Edge.values()));
         for (Edge edge : lip) {
             List<Height> skins = along.getOrDefault(edge, List.of());
-            boolean named = keys.has(Tape.name(edge));
+            boolean named = keys.has(edge.words());
             if (!skins.isEmpty() && (named || lip.size() == Edge.values().length)) {
                 findings.add(
-                        keys.keyNode(named ? Tape.name(edge) : Tape.ALL),
+                        keys.keyNode(named ? edge.words() : Tape.ALL),
                         "The lip takes the foam away from the "
-                                + (named ? Tape.name(edge) : "edges")
+                                + (named ? edge.words() : "edges")
                                 + ": there is no raw edge.",
                         "Take it out of   turned   or out of   lip");
                 return;
