@@ -4,12 +4,12 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import org.coachskin.TestFittings;
 import org.coachskin.TestStacks;
 import org.coachskin.laminate.Laminate;
 import org.coachskin.laminate.Layer;
 import org.coachskin.laminate.Patch;
 import org.coachskin.panel.Edge;
-import org.coachskin.panel.Fitting;
 import org.coachskin.panel.Load;
 import org.coachskin.panel.Panel;
 import org.coachskin.panel.Region;
@@ -68,13 +68,7 @@ class EndWallTest {
         Panel panel =
                 Panel.flat("lid", 0.8, 0.6, SANDWICH)
                         .withZones(List.of(lip(List.of(Edge.values()))))
-                        .withSupport(
-                                new Support.Fittings(
-                                        List.of(
-                                                Fitting.Pad.hinge("left hinge", 0.15, 0.025),
-                                                Fitting.Pad.hinge("right hinge", 0.65, 0.025),
-                                                Fitting.Pad.latch("latch", 0.4, 0.575),
-                                                Fitting.RubberSeal.allRound())));
+                        .withSupport(new Support.Fittings(TestFittings.hinged(0.8, 0.6, 0.025)));
         List<Load> palm = List.of(new Load.Press(250, new Patch.Rectangle(0.1, 0.08), 0.4, 0.3));
         double usual = moved(new ShellAnalysis(), panel, palm);
         double finer = moved(new ShellAnalysis(7, false), panel, palm);
