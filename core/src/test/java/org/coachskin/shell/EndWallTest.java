@@ -15,7 +15,6 @@ import org.coachskin.panel.Panel;
 import org.coachskin.panel.Region;
 import org.coachskin.panel.Support;
 import org.coachskin.panel.Zone;
-import org.coachskin.sparse.Pattern;
 import org.coachskin.sparse.SymmetricMatrix;
 import org.junit.jupiter.api.Test;
 
@@ -37,27 +36,19 @@ class EndWallTest {
                 Panel.flat("panel", 0.8, 0.6, SANDWICH).withZones(List.of(lip(List.of(Edge.LEFT))));
         Fields fields = new Fields(panel, Drawn.grid(Drawn.mesh(panel, List.of()), 4), 4);
         EndWall wall = new EndWall(fields.model, panel);
-        Pattern.Builder builder = Pattern.of(fields.model.unknowns.count);
-        wall.enter(builder);
-        SymmetricMatrix matrix = new SymmetricMatrix(builder.build());
+        SymmetricMatrix matrix = fields.roomFor(wall);
         wall.addStiffness(matrix, 0);
         double turn = 0.01;
         double slope = 0.03;
         double[] x = fields.of((px, py) -> new double[] {0, 0, slope * py, 0, turn, 0, turn});
-        double[] force = new double[x.length];
-        matrix.multiply(x, force);
-        double twice = 0;
-        for (int i = 0; i < x.length; i++) {
-            twice += x[i] * force[i];
-        }
+        double twice = Fields.dot(x, Fields.times(matrix, x));
         Layer.Laid ply = new Layer.Laid(TestStacks.ply(), 0);
         double k = ply.stiffness().m66() * ply.thickness() * FOAM;
         double wanted = k * (turn + slope) * (turn + slope) * 0.6;
         assertEquals(wanted, twice, 1e-10 * wanted);
         // A turn as a rigid body does not slide.
         double[] rigid = fields.of((px, py) -> new double[] {0, 0, turn * py, 0, -turn, 0, -turn});
-        matrix.multiply(rigid, force);
-        for (double f : force) {
+        for (double f : Fields.times(matrix, rigid)) {
             assertEquals(0, f, 1e-9 * k * turn);
         }
     }
