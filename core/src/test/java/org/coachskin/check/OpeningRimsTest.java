@@ -8,19 +8,17 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.function.Predicate;
+import org.coachskin.TestSchedules;
 import org.coachskin.analysis.CaseResponse;
 import org.coachskin.failure.Mode;
 import org.coachskin.failure.OpenHole;
 import org.coachskin.failure.PlyCriterion;
 import org.coachskin.laminate.Laminate;
-import org.coachskin.laminate.LayUp;
 import org.coachskin.laminate.Layer;
 import org.coachskin.laminate.LayeredStiffness;
 import org.coachskin.laminate.PlyStress;
 import org.coachskin.laminate.Schedule;
 import org.coachskin.laminate.SectionState;
-import org.coachskin.material.Foam;
-import org.coachskin.material.MaterialLibrary;
 import org.coachskin.panel.Crown;
 import org.coachskin.panel.Load;
 import org.coachskin.panel.LoadCase;
@@ -33,8 +31,6 @@ import org.junit.jupiter.api.Test;
 
 class OpeningRimsTest {
 
-    private static final MaterialLibrary TABLES = MaterialLibrary.standard();
-
     private static final Shape.Rectangle SHARP = new Shape.Rectangle(0.12, 0.06, 0);
 
     private static List<Shape.Point> corners() {
@@ -45,22 +41,8 @@ class OpeningRimsTest {
                 new Shape.Point(-0.06, 0.03));
     }
 
-    private static Schedule schedule() {
-        Schedule.Item ply =
-                new Schedule.Wet(TABLES.cloth("twill glass 300 g/m^2").orElseThrow(), 0);
-        return new Schedule(
-                List.of(ply),
-                List.of(ply),
-                new Schedule.Board(
-                        TABLES.foam(Foam.Kind.POLYURETHANE, 64).orElseThrow(), 0.012, 0.7e-3),
-                TABLES.resin("epoxy").orElseThrow(),
-                LayUp.USUAL,
-                Schedule.SealCoatMass.USUAL,
-                false);
-    }
-
     private static Job job(Shape shape) {
-        Schedule schedule = schedule();
+        Schedule schedule = TestSchedules.sandwich(1, 0.012, 1);
         Panel panel =
                 new Panel("lid", 0.6, 0.4, Crown.FLAT, schedule.laminate(), new Support.WholeRim())
                         .withOpenings(List.of(new Opening("vent", shape, 0.26, 0.22)));

@@ -3,14 +3,13 @@ package org.coachskin.check;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.EnumSet;
 import java.util.List;
+import org.coachskin.TestSchedules;
 import org.coachskin.analysis.CaseResponse;
 import org.coachskin.analysis.Response;
 import org.coachskin.failure.PlyCriterion;
 import org.coachskin.laminate.Laminate;
-import org.coachskin.laminate.LayUp;
 import org.coachskin.laminate.Layer;
 import org.coachskin.laminate.Patch;
 import org.coachskin.laminate.PlyStress;
@@ -18,8 +17,6 @@ import org.coachskin.laminate.Schedule;
 import org.coachskin.laminate.SectionState;
 import org.coachskin.laminate.Triple;
 import org.coachskin.local.LocalEffect;
-import org.coachskin.material.Foam;
-import org.coachskin.material.MaterialLibrary;
 import org.coachskin.panel.Crown;
 import org.coachskin.panel.Edge;
 import org.coachskin.panel.Fitting;
@@ -42,23 +39,7 @@ import org.junit.jupiter.params.provider.CsvSource;
  */
 class PadEffectTest {
 
-    private static final MaterialLibrary TABLES = MaterialLibrary.standard();
-
     private static final double BLOWN = 2000;
-
-    private static Schedule schedule(int outside, int inside, double foam) {
-        Schedule.Item ply =
-                new Schedule.Wet(TABLES.cloth("twill glass 300 g/m^2").orElseThrow(), 0);
-        return new Schedule(
-                Collections.nCopies(outside, ply),
-                Collections.nCopies(inside, ply),
-                new Schedule.Board(
-                        TABLES.foam(Foam.Kind.POLYURETHANE, 64).orElseThrow(), foam, 0.7e-3),
-                TABLES.resin("epoxy").orElseThrow(),
-                LayUp.USUAL,
-                Schedule.SealCoatMass.USUAL,
-                false);
-    }
 
     private static Job job(double x, double y, Crown crown, Schedule schedule) {
         List<Fitting> held = new ArrayList<>();
@@ -147,7 +128,7 @@ class PadEffectTest {
     @CsvSource({"0.3,0.25,0", "0.17,0.31,0", "0.03,0.25,0", "0.005,0.25,0", "0.3,0.25,0.3"})
     void skinsAndFoamAreStrainedAsInFullLayeredTheory(double x, double y, double curved) {
         double force = 120;
-        Job job = job(x, y, new Crown(curved, curved), schedule(2, 1, 0.015));
+        Job job = job(x, y, new Crown(curved, curved), TestSchedules.sandwich(2, 0.015, 1));
         Response layered = layered(job.panel(), force);
         FullLayeredResponse full = turnedOver(job.panel(), force);
         PadEffect effect = PadEffect.of(job.panel()).get(0);
@@ -183,7 +164,7 @@ class PadEffectTest {
     @ParameterizedTest
     @CsvSource({"0.3, 0.25, 0.015", "0.17, 0.31, 0.015", "0.03, 0.25, 0.015", "0.3, 0.25, 0.030"})
     void theVerdictFindsTheLeastReserveOfThePliesByThePad(double x, double y, double foam) {
-        Job job = job(x, y, Crown.FLAT, schedule(2, 1, foam));
+        Job job = job(x, y, Crown.FLAT, TestSchedules.sandwich(2, foam, 1));
         CaseResponse answer = new ShellAnalysis().loadCases(job.panel(), job.loads()).get(0);
         double force = answer.held().grips().get(0).force();
         assertTrue(force > 50, force + " N");

@@ -5,18 +5,16 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import org.coachskin.TestSchedules;
 import org.coachskin.design.Change;
 import org.coachskin.design.Cures;
 import org.coachskin.failure.Mode;
-import org.coachskin.laminate.LayUp;
 import org.coachskin.laminate.PrimaryInput;
 import org.coachskin.laminate.Schedule;
 import org.coachskin.material.Foam;
-import org.coachskin.material.MaterialLibrary;
 import org.coachskin.panel.Crown;
 import org.coachskin.panel.EverydayLoads;
 import org.coachskin.panel.Load;
@@ -26,22 +24,6 @@ import org.coachskin.prove.StripTest;
 import org.junit.jupiter.api.Test;
 
 class PanelCheckTest {
-
-    private static final MaterialLibrary TABLES = MaterialLibrary.standard();
-
-    private static Schedule schedule(int outside, double foam, int inside) {
-        Schedule.Item ply =
-                new Schedule.Wet(TABLES.cloth("twill glass 300 g/m^2").orElseThrow(), 0);
-        return new Schedule(
-                Collections.nCopies(outside, ply),
-                Collections.nCopies(inside, ply),
-                new Schedule.Board(
-                        TABLES.foam(Foam.Kind.POLYURETHANE, 64).orElseThrow(), foam, 0.7e-3),
-                TABLES.resin("epoxy").orElseThrow(),
-                LayUp.USUAL,
-                Schedule.SealCoatMass.USUAL,
-                false);
-    }
 
     private static Job lid(Schedule schedule) {
         List<LoadCase> loads =
@@ -61,14 +43,14 @@ class PanelCheckTest {
 
     @Test
     void foamThatTheResinDissolvesMakesNoJob() {
-        Schedule good = schedule(2, 0.012, 1);
-        Foam beads = TABLES.foam(Foam.Kind.EPS, 24).orElseThrow();
+        Schedule good = TestSchedules.sandwich(2, 0.012, 1);
+        Foam beads = TestSchedules.TABLES.foam(Foam.Kind.EPS, 24).orElseThrow();
         Schedule melting =
                 new Schedule(
                         good.outside(),
                         good.inside(),
                         new Schedule.Board(beads, 0.012, 0.7e-3),
-                        TABLES.resin("polyester").orElseThrow(),
+                        TestSchedules.TABLES.resin("polyester").orElseThrow(),
                         good.layUp(),
                         good.sealCoat(),
                         false);
@@ -80,7 +62,7 @@ class PanelCheckTest {
 
     @Test
     void thePartsOfTheMovementAddUp() {
-        Verdict verdict = new PanelCheck().check(lid(schedule(2, 0.012, 1)));
+        Verdict verdict = new PanelCheck().check(lid(TestSchedules.sandwich(2, 0.012, 1)));
         Movement palm = verdict.movements().get(0);
         assertEquals(palm.total(), palm.bending() + palm.sliding() + palm.dent(), 1e-12);
         assertTrue(palm.bending() > 0 && palm.sliding() > 0 && palm.dent() > 0, palm.toString());
@@ -89,19 +71,19 @@ class PanelCheckTest {
 
     @Test
     void aLidThatHoldsSaysYesAndAFlimsyOneNo() {
-        Verdict good = new PanelCheck().check(lid(schedule(2, 0.012, 1)));
+        Verdict good = new PanelCheck().check(lid(TestSchedules.sandwich(2, 0.012, 1)));
         assertEquals(Answer.YES, good.stiff());
         assertEquals(Answer.YES, good.strong());
         assertEquals(Answer.YES, good.unmarked());
         assertTrue(good.holds());
-        Verdict flimsy = new PanelCheck().check(lid(schedule(1, 0.006, 1)));
+        Verdict flimsy = new PanelCheck().check(lid(TestSchedules.sandwich(1, 0.006, 1)));
         assertEquals(Answer.NO, flimsy.stiff());
         assertFalse(flimsy.holds());
     }
 
     @Test
     void scatterThatStraddlesTheLimitMakesItBarely() {
-        Job job = lid(schedule(2, 0.012, 1));
+        Job job = lid(TestSchedules.sandwich(2, 0.012, 1));
         double k = new PanelCheck().check(job).felt().orElseThrow().nominal();
         Limits close =
                 new Limits(
@@ -120,7 +102,7 @@ class PanelCheckTest {
 
     @Test
     void everyModeIsNamedWithItsLoadAndItsPlace() {
-        Verdict verdict = new PanelCheck().check(lid(schedule(2, 0.012, 1)));
+        Verdict verdict = new PanelCheck().check(lid(TestSchedules.sandwich(2, 0.012, 1)));
         for (Mode mode :
                 List.of(
                         Mode.FELT_STIFFNESS,
@@ -170,7 +152,7 @@ class PanelCheckTest {
                 0.6,
                 Crown.ofRise(0.03, 0.9, 0.02, 0.6),
                 new Support.WholeRim(),
-                schedule(2, 0.012, 1),
+                TestSchedules.sandwich(2, 0.012, 1),
                 List.of(snow),
                 Limits.STANDARD);
     }
@@ -181,7 +163,7 @@ class PanelCheckTest {
 
     @Test
     void everyReserveScattersAndStrengthsMoveOnlyWhatBreaks() {
-        Verdict verdict = new PanelCheck().check(lid(schedule(2, 0.012, 1)));
+        Verdict verdict = new PanelCheck().check(lid(TestSchedules.sandwich(2, 0.012, 1)));
         Map<Mode, Spread> spreads = Reserves.of(verdict);
         for (Margin margin : verdict.margins()) {
             Spread spread = of(spreads, margin.mode());
@@ -225,8 +207,8 @@ class PanelCheckTest {
 
     @Test
     void aCureThatIsSaidToHoldHolds() {
-        Verdict flimsy = new PanelCheck().check(lid(schedule(1, 0.010, 1)));
-        List<Change> cures = new Cures(TABLES).toCure(flimsy);
+        Verdict flimsy = new PanelCheck().check(lid(TestSchedules.sandwich(1, 0.010, 1)));
+        List<Change> cures = new Cures(TestSchedules.TABLES).toCure(flimsy);
         assertFalse(cures.isEmpty());
         boolean held = true;
         for (Change cure : cures) {
@@ -239,15 +221,15 @@ class PanelCheckTest {
 
     @Test
     void theSameQuestionHasTheSameAnswerToTheLastBit() {
-        Verdict once = new PanelCheck().check(lid(schedule(2, 0.012, 1)));
-        Verdict again = new PanelCheck().check(lid(schedule(2, 0.012, 1)));
+        Verdict once = new PanelCheck().check(lid(TestSchedules.sandwich(2, 0.012, 1)));
+        Verdict again = new PanelCheck().check(lid(TestSchedules.sandwich(2, 0.012, 1)));
         assertEquals(once.margins(), again.margins());
         assertEquals(once.movements(), again.movements());
     }
 
     @Test
     void aStripReadsMoreUnderMoreMassAndTheRangeHoldsTheReading() {
-        StripTest strip = StripTest.of(schedule(2, 0.012, 1));
+        StripTest strip = StripTest.of(TestSchedules.sandwich(2, 0.012, 1));
         assertTrue(strip.low() < strip.reading() && strip.reading() < strip.high());
         assertTrue(strip.reading() > 0.001 && strip.reading() < 0.010, strip.toString());
     }

@@ -6,13 +6,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Arrays;
 import java.util.List;
+import org.coachskin.TestSchedules;
 import org.coachskin.TestStacks;
 import org.coachskin.analysis.Analysis;
-import org.coachskin.laminate.LayUp;
 import org.coachskin.laminate.Patch;
-import org.coachskin.laminate.Schedule;
-import org.coachskin.material.Foam;
-import org.coachskin.material.MaterialLibrary;
 import org.coachskin.panel.Crown;
 import org.coachskin.panel.Edge;
 import org.coachskin.panel.Fitting;
@@ -35,11 +32,6 @@ class SweepingTest {
                     LoadCase.Kind.FELT,
                     new Load.Press(250, new Patch.Rectangle(0.1, 0.08), 0.3, 0.3));
 
-    private static final MaterialLibrary TABLES = MaterialLibrary.standard();
-
-    private static final Schedule.Item PLY =
-            new Schedule.Wet(TABLES.cloth("twill glass 300 g/m^2").orElseThrow(), 0);
-
     private static final Job FIRST =
             Job.of(
                     "lid",
@@ -47,17 +39,7 @@ class SweepingTest {
                     0.4,
                     Crown.FLAT,
                     new Support.WholeRim(),
-                    new Schedule(
-                            List.of(PLY),
-                            List.of(PLY),
-                            new Schedule.Board(
-                                    TABLES.foam(Foam.Kind.POLYURETHANE, 64).orElseThrow(),
-                                    0.012,
-                                    0.7e-3),
-                            TABLES.resin("epoxy").orElseThrow(),
-                            LayUp.USUAL,
-                            Schedule.SealCoatMass.USUAL,
-                            false),
+                    TestSchedules.sandwich(1, 0.012, 1),
                     List.of(PALM),
                     Limits.STANDARD);
 

@@ -3,7 +3,6 @@ package org.coachskin.check;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.util.Collections;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
@@ -11,12 +10,9 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.IntRange;
+import org.coachskin.TestSchedules;
 import org.coachskin.failure.Mode;
-import org.coachskin.laminate.LayUp;
 import org.coachskin.laminate.Patch;
-import org.coachskin.laminate.Schedule;
-import org.coachskin.material.Foam;
-import org.coachskin.material.MaterialLibrary;
 import org.coachskin.panel.Crown;
 import org.coachskin.panel.Load;
 import org.coachskin.panel.LoadCase;
@@ -26,26 +22,10 @@ import org.junit.jupiter.api.Test;
 /** A reserve is how much the load may grow, with what stands left as it is, in every mode. */
 class TrueMultiplierTest {
 
-    private static final MaterialLibrary TABLES = MaterialLibrary.standard();
-
     private static final PanelCheck CHECK = new PanelCheck();
 
     private static Job roof(
             int outside, double foam, int inside, double heat, double times, boolean reverses) {
-        Schedule.Item ply =
-                new Schedule.Wet(TABLES.cloth("twill glass 300 g/m^2").orElseThrow(), 0);
-        Schedule schedule =
-                new Schedule(
-                        Collections.nCopies(outside, ply),
-                        Collections.nCopies(inside, ply),
-                        new Schedule.Board(
-                                TABLES.foam(Foam.Kind.POLYURETHANE, 64).orElseThrow(),
-                                foam,
-                                0.7e-3),
-                        TABLES.resin("epoxy").orElseThrow(),
-                        LayUp.USUAL,
-                        Schedule.SealCoatMass.USUAL,
-                        false);
         List<Load> standing = List.of(new Load.Heat(heat, heat / 4));
         Load knee = new Load.Press(400 * times, new Patch.Disc(0.07), 0.4, 0.3);
         Load snow = new Load.Pressure(800 * times);
@@ -71,7 +51,7 @@ class TrueMultiplierTest {
                 0.6,
                 Crown.ofRise(0.03, 0.9, 0.02, 0.6),
                 new Support.WholeRim(),
-                schedule,
+                TestSchedules.sandwich(outside, foam, inside),
                 loads,
                 Limits.STANDARD);
     }

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import org.coachskin.TestSchedules;
 import org.coachskin.check.Job;
 import org.coachskin.check.PanelCheck;
 import org.coachskin.check.Verdict;
@@ -24,7 +25,7 @@ class CuresOnFittingsTest {
         Verdict before = CHECK.check(job);
         Forecast forecast = new Forecast(before);
         Map<String, Schedule> changes =
-                new StackChanges(FittingLid.TABLES).stronger(job.schedule());
+                new StackChanges(TestSchedules.TABLES).stronger(job.schedule());
         for (String words :
                 List.of(
                         "one more 300 g ply inside",
@@ -41,7 +42,7 @@ class CuresOnFittingsTest {
         Job job = FittingLid.job(0.015, 0, FittingLid.fittings(), FittingLid.WIND);
         Verdict before = CHECK.check(job);
         assertFalse(before.holds());
-        List<Change> cures = new Cures(FittingLid.TABLES).toCure(before);
+        List<Change> cures = new Cures(TestSchedules.TABLES).toCure(before);
         Change first = cures.get(0);
         assertEquals("a second latch: 225 mm from each corner", first.words());
         assertEquals(0, first.addedMass());

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import org.coachskin.TestFittings;
+import org.coachskin.TestSchedules;
 import org.coachskin.analysis.Held;
 import org.coachskin.check.Answer;
 import org.coachskin.check.Job;
@@ -13,10 +15,7 @@ import org.coachskin.check.Movement;
 import org.coachskin.check.Place;
 import org.coachskin.check.Verdict;
 import org.coachskin.failure.Mode;
-import org.coachskin.laminate.LayUp;
 import org.coachskin.laminate.Schedule;
-import org.coachskin.material.Foam;
-import org.coachskin.material.MaterialLibrary;
 import org.coachskin.panel.Crown;
 import org.coachskin.panel.EverydayLoads;
 import org.coachskin.panel.Fitting;
@@ -28,8 +27,6 @@ import org.coachskin.panel.Support;
 /** A lid of 900 x 600 mm on two hinges in front, a latch in the rear and a rubber seal. */
 final class FittingLid {
 
-    static final MaterialLibrary TABLES = MaterialLibrary.standard();
-
     static final LoadCase WIND = EverydayLoads.wind(110 / 3.6, 0.6);
 
     static final LoadCase PALM = EverydayLoads.named("palm").orElseThrow().at(0.45, 0.3);
@@ -37,26 +34,11 @@ final class FittingLid {
     private FittingLid() {}
 
     static List<Fitting> fittings() {
-        return List.of(
-                Fitting.Pad.hinge("left hinge", 0.15, 0.02),
-                Fitting.Pad.hinge("right hinge", 0.75, 0.02),
-                Fitting.Pad.latch("latch", 0.45, 0.58),
-                Fitting.RubberSeal.allRound());
+        return TestFittings.hinged(0.9, 0.6, 0.02);
     }
 
     static Job job(double foam, double cornerRadius, List<Fitting> fittings, LoadCase... loads) {
-        Schedule.Item ply =
-                new Schedule.Wet(TABLES.cloth("twill glass 300 g/m^2").orElseThrow(), 0);
-        Schedule schedule =
-                new Schedule(
-                        Collections.nCopies(2, ply),
-                        List.of(ply),
-                        new Schedule.Board(
-                                TABLES.foam(Foam.Kind.POLYURETHANE, 64).orElseThrow(), foam, 7e-4),
-                        TABLES.resin("epoxy").orElseThrow(),
-                        LayUp.USUAL,
-                        Schedule.SealCoatMass.USUAL,
-                        false);
+        Schedule schedule = TestSchedules.sandwich(2, foam, 1);
         Panel panel =
                 new Panel(
                         "lid",

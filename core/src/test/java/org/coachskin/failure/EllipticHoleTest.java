@@ -49,6 +49,12 @@ class EllipticHoleTest {
                 columns[2].xy());
     }
 
+    private static void same(Triple wanted, Triple is, double within) {
+        assertEquals(wanted.x(), is.x(), within);
+        assertEquals(wanted.y(), is.y(), within);
+        assertEquals(wanted.xy(), is.xy(), within);
+    }
+
     @Test
     void aRoundHoleInAnIsotropicSheetIsThatOfKirsch() {
         EllipticHole hole = new EllipticHole(isotropic(), 2, 2);
@@ -154,9 +160,7 @@ class EllipticHoleTest {
         EllipticHole hole = new EllipticHole(turned(orthotropic(3, 1, 0.2, 0.3), 0.5), 2, 1);
         Triple far = new Triple(0.7, -0.2, 0.4);
         Triple n = hole.at(1e5 * Math.cos(at), 1e5 * Math.sin(at), far);
-        assertEquals(far.x(), n.x(), 1e-8);
-        assertEquals(far.y(), n.y(), 1e-8);
-        assertEquals(far.xy(), n.xy(), 1e-8);
+        same(far, n, 1e-8);
     }
 
     @Property(tries = 200, seed = "20261125")
@@ -173,9 +177,7 @@ class EllipticHoleTest {
                 new EllipticHole(turned(sheet, turn), 1, 1)
                         .at(r * Math.cos(at - turn), r * Math.sin(at - turn), turned(far, turn));
         Triple back = turned(other, -turn);
-        assertEquals(straight.x(), back.x(), 1e-8);
-        assertEquals(straight.y(), back.y(), 1e-8);
-        assertEquals(straight.xy(), back.xy(), 1e-8);
+        same(straight, back, 1e-8);
     }
 
     /** Through equal roots, where the textbook divides nought by nought, all stays smooth. */
@@ -187,9 +189,7 @@ class EllipticHoleTest {
             for (int side = -1; side <= 1; side += 2) {
                 Sym3 sheet = orthotropic(1, 1, 0.3, (1 + side * apart) / 2.6);
                 Triple near = new EllipticHole(sheet, 2, 1).at(1.5, 1.1, far);
-                assertEquals(equal.x(), near.x(), 2 * apart + 1e-12);
-                assertEquals(equal.y(), near.y(), 2 * apart + 1e-12);
-                assertEquals(equal.xy(), near.xy(), 2 * apart + 1e-12);
+                same(equal, near, 2 * apart + 1e-12);
             }
         }
     }

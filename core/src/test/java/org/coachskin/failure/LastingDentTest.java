@@ -36,6 +36,13 @@ class LastingDentTest {
         return Objects.requireNonNull(Skin.of(laminate, Face.OUTSIDE)).meanBending();
     }
 
+    /** Returns the force that first crushes the foam, where the dent has to start. */
+    private static double assertStarts(LastingDent dent, Laminate laminate, Patch patch) {
+        double start = FirstCrush.of(laminate, patch).orElseThrow().force();
+        assertEquals(start, dent.start(), 0.01 * start);
+        return start;
+    }
+
     @Property(tries = 60, seed = "41")
     void aDentOfEveryDepthHasItsForceAndTheForceGrowsWithTheDepth(
             @ForAll @IntRange(min = 1, max = 6) int plies,
@@ -44,11 +51,9 @@ class LastingDentTest {
         Patch patch = new Patch.Disc(diameter * 1e-3);
         Laminate laminate = lid(plies, foam * 1e-3);
         LastingDent dent = dent(laminate, patch);
-        double start = FirstCrush.of(laminate, patch).orElseThrow().force();
-        assertEquals(start, dent.start(), 0.01 * start);
+        double before = assertStarts(dent, laminate, patch);
         assertEquals(0, dent.depth(0));
         assertEquals(0, dent.depth(dent.start()));
-        double before = start;
         for (double depth = 1e-5; depth <= 1e-3; depth += 1e-5) {
             double force = dent.force(depth);
             assertTrue(force > before, depth + " m");
@@ -67,10 +72,7 @@ class LastingDentTest {
         Patch patch = new Patch.Disc(diameter * 1e-3);
         Laminate laminate = lid(plies, foam * 1e-3);
         LastingDent dent = dent(laminate, patch);
-
-        double start = FirstCrush.of(laminate, patch).orElseThrow().force();
-        assertEquals(start, dent.start(), 0.01 * start);
-        assertTrue(dent.force(0.5e-3) > start);
+        assertTrue(dent.force(0.5e-3) > assertStarts(dent, laminate, patch));
     }
 
     @Property(tries = 30, seed = "42")

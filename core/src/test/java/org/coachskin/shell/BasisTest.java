@@ -42,14 +42,6 @@ class BasisTest {
         return p;
     }
 
-    private static double dot(double[] a, double[] b) {
-        double sum = 0;
-        for (int i = 0; i < b.length; i++) {
-            sum += a[i] * b[i];
-        }
-        return sum;
-    }
-
     @ParameterizedTest
     @ValueSource(ints = {2, 3, 4, 5, 8})
     void everyPolynomialOfTheOrderIsInTheBasisWithItsDerivatives(int order) {
@@ -62,11 +54,11 @@ class BasisTest {
                 double[] c = monomial(basis, i, j);
                 for (double[] at : new double[][] {{0.21, 0.34}, {0.77, 0.11}, {0, 0.6}, {0, 0}}) {
                     basis.at(at[0], at[1], n, dXi, dEta);
-                    assertEquals(power(at[0], i) * power(at[1], j), dot(n, c), 1e-11);
+                    assertEquals(power(at[0], i) * power(at[1], j), Fields.dot(n, c), 1e-11);
                     double x = i == 0 ? 0 : i * power(at[0], i - 1) * power(at[1], j);
                     double y = j == 0 ? 0 : j * power(at[0], i) * power(at[1], j - 1);
-                    assertEquals(x, dot(dXi, c), 1e-9);
-                    assertEquals(y, dot(dEta, c), 1e-9);
+                    assertEquals(x, Fields.dot(dXi, c), 1e-9);
+                    assertEquals(y, Fields.dot(dEta, c), 1e-9);
                 }
             }
         }

@@ -4,18 +4,17 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import org.coachskin.TestFittings;
 import org.coachskin.TestStacks;
 import org.coachskin.laminate.Laminate;
 import org.coachskin.laminate.Layer;
 import org.coachskin.laminate.Patch;
 import org.coachskin.panel.Edge;
-import org.coachskin.panel.Fitting;
 import org.coachskin.panel.Load;
 import org.coachskin.panel.Panel;
 import org.coachskin.panel.Region;
 import org.coachskin.panel.Support;
 import org.coachskin.panel.Zone;
-import org.coachskin.sparse.Pattern;
 import org.coachskin.sparse.SymmetricMatrix;
 import org.junit.jupiter.api.Test;
 
@@ -37,27 +36,19 @@ class EndWallTest {
                 Panel.flat("panel", 0.8, 0.6, SANDWICH).withZones(List.of(lip(List.of(Edge.LEFT))));
         Fields fields = new Fields(panel, Drawn.grid(Drawn.mesh(panel, List.of()), 4), 4);
         EndWall wall = new EndWall(fields.model, panel);
-        Pattern.Builder builder = Pattern.of(fields.model.unknowns.count);
-        wall.enter(builder);
-        SymmetricMatrix matrix = new SymmetricMatrix(builder.build());
+        SymmetricMatrix matrix = fields.roomFor(wall);
         wall.addStiffness(matrix, 0);
         double turn = 0.01;
         double slope = 0.03;
         double[] x = fields.of((px, py) -> new double[] {0, 0, slope * py, 0, turn, 0, turn});
-        double[] force = new double[x.length];
-        matrix.multiply(x, force);
-        double twice = 0;
-        for (int i = 0; i < x.length; i++) {
-            twice += x[i] * force[i];
-        }
+        double twice = Fields.dot(x, Fields.times(matrix, x));
         Layer.Laid ply = new Layer.Laid(TestStacks.ply(), 0);
         double k = ply.stiffness().m66() * ply.thickness() * FOAM;
         double wanted = k * (turn + slope) * (turn + slope) * 0.6;
         assertEquals(wanted, twice, 1e-10 * wanted);
         // A turn as a rigid body does not slide.
         double[] rigid = fields.of((px, py) -> new double[] {0, 0, turn * py, 0, -turn, 0, -turn});
-        matrix.multiply(rigid, force);
-        for (double f : force) {
+        for (double f : Fields.times(matrix, rigid)) {
             assertEquals(0, f, 1e-9 * k * turn);
         }
     }
@@ -68,13 +59,7 @@ class EndWallTest {
         Panel panel =
                 Panel.flat("lid", 0.8, 0.6, SANDWICH)
                         .withZones(List.of(lip(List.of(Edge.values()))))
-                        .withSupport(
-                                new Support.Fittings(
-                                        List.of(
-                                                Fitting.Pad.hinge("left hinge", 0.15, 0.025),
-                                                Fitting.Pad.hinge("right hinge", 0.65, 0.025),
-                                                Fitting.Pad.latch("latch", 0.4, 0.575),
-                                                Fitting.RubberSeal.allRound())));
+                        .withSupport(new Support.Fittings(TestFittings.hinged(0.8, 0.6, 0.025)));
         List<Load> palm = List.of(new Load.Press(250, new Patch.Rectangle(0.1, 0.08), 0.4, 0.3));
         double usual = moved(new ShellAnalysis(), panel, palm);
         double finer = moved(new ShellAnalysis(7, false), panel, palm);

@@ -75,9 +75,28 @@ final class Fields {
 
     /** Returns K x. */
     double[] forces(double[] x) {
+        return times(matrix, x);
+    }
+
+    /** Returns a matrix of noughts with room for what a wall adds. */
+    SymmetricMatrix roomFor(EndWall wall) {
+        Pattern.Builder builder = Pattern.of(model.unknowns.count);
+        wall.enter(builder);
+        return new SymmetricMatrix(builder.build());
+    }
+
+    static double[] times(SymmetricMatrix matrix, double[] x) {
         double[] out = new double[x.length];
         matrix.multiply(x, out);
         return out;
+    }
+
+    static double dot(double[] a, double[] b) {
+        double sum = 0;
+        for (int i = 0; i < b.length; i++) {
+            sum += a[i] * b[i];
+        }
+        return sum;
     }
 
     /** Returns the forces that rounding alone may leave: |K| |x|. */

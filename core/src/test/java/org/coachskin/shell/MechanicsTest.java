@@ -123,11 +123,7 @@ class MechanicsTest {
                 },
                 new double[] {0, 0, -1 / 0.01, 0, 0, 0, 0},
                 load);
-        double sum = 0;
-        for (int i = 0; i < load.length; i++) {
-            sum += load[i] * response.solution()[i];
-        }
-        return sum;
+        return Fields.dot(response.solution(), load);
     }
 
     @Property(tries = 12, seed = "5401")

@@ -4,13 +4,13 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import org.coachskin.TestFittings;
 import org.coachskin.TestStacks;
 import org.coachskin.analysis.Analysis;
 import org.coachskin.analysis.Owed;
 import org.coachskin.analysis.Response;
 import org.coachskin.laminate.Laminate;
 import org.coachskin.laminate.Patch;
-import org.coachskin.panel.Fitting;
 import org.coachskin.panel.Load;
 import org.coachskin.panel.Panel;
 import org.coachskin.panel.Support;
@@ -36,13 +36,7 @@ class OwedTest {
     }
 
     private static Panel onFittings() {
-        return lid().withSupport(
-                        new Support.Fittings(
-                                List.of(
-                                        Fitting.Pad.hinge("left hinge", 0.15, 0.02),
-                                        Fitting.Pad.hinge("right hinge", 0.75, 0.02),
-                                        Fitting.Pad.latch("latch", 0.45, 0.58),
-                                        Fitting.RubberSeal.allRound())));
+        return lid().withSupport(new Support.Fittings(TestFittings.hinged(0.9, 0.6, 0.02)));
     }
 
     /** The parts are worked out one by one: none is what the others leave. */

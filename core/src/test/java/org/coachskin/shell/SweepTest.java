@@ -6,13 +6,13 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.stream.IntStream;
+import org.coachskin.TestFittings;
 import org.coachskin.TestStacks;
 import org.coachskin.analysis.CaseResponse;
 import org.coachskin.analysis.Held;
 import org.coachskin.analysis.Response;
 import org.coachskin.laminate.Patch;
 import org.coachskin.panel.Crown;
-import org.coachskin.panel.Fitting;
 import org.coachskin.panel.Load;
 import org.coachskin.panel.LoadCase;
 import org.coachskin.panel.Panel;
@@ -29,12 +29,7 @@ class SweepTest {
                     0.6,
                     Crown.FLAT,
                     TestStacks.sandwich(2, 0.012, 1, 12e6, 4.2e6),
-                    new Support.Fittings(
-                            List.of(
-                                    Fitting.Pad.hinge("left hinge", 0.15, 0.02),
-                                    Fitting.Pad.hinge("right hinge", 0.75, 0.02),
-                                    Fitting.Pad.latch("latch", 0.45, 0.58),
-                                    Fitting.RubberSeal.allRound())));
+                    new Support.Fittings(TestFittings.hinged(0.9, 0.6, 0.02)));
 
     private static final ShellAnalysis SHELL = new ShellAnalysis(3, false);
 

@@ -7,7 +7,6 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
-import java.util.function.BiFunction;
 import org.coachskin.TestStacks;
 import org.coachskin.analysis.Held;
 import org.coachskin.analysis.Response;
@@ -26,7 +25,6 @@ import org.coachskin.panel.Shape;
 import org.coachskin.panel.Support;
 import org.coachskin.panel.TurnedEdge;
 import org.coachskin.panel.Zone;
-import org.coachskin.sparse.Pattern;
 import org.coachskin.sparse.SymmetricMatrix;
 import org.junit.jupiter.api.Test;
 
@@ -61,12 +59,9 @@ class TurnedTest {
 
     private static double[] forces(Fields fields, Panel panel, double[] x) {
         EndWall wall = new EndWall(fields.model, panel);
-        Pattern.Builder builder = Pattern.of(fields.model.unknowns.count);
-        wall.enter(builder);
-        SymmetricMatrix matrix = new SymmetricMatrix(builder.build());
+        SymmetricMatrix matrix = fields.roomFor(wall);
         wall.addStiffness(matrix, 0);
-        double[] force = new double[x.length];
-        matrix.multiply(x, force);
+        double[] force = Fields.times(matrix, x);
         double[] again = new double[x.length];
         wall.addForces(x, again);
         for (int i = 0; i < x.length; i++) {
@@ -82,12 +77,7 @@ class TurnedTest {
     private static double twiceEnergy(Panel panel, double skins, double foam, double slope) {
         Fields fields = fields(panel);
         double[] x = fields.of((px, py) -> new double[] {0, 0, slope * py, 0, skins, 0, foam});
-        double[] force = forces(fields, panel, x);
-        double twice = 0;
-        for (int i = 0; i < x.length; i++) {
-            twice += x[i] * force[i];
-        }
-        return twice;
+        return Fields.dot(x, forces(fields, panel, x));
     }
 
     /**
@@ -306,21 +296,13 @@ class TurnedTest {
         return FOAM / 2 + 2 * PLY.thickness();
     }
 
-    private static double swing(Panel panel, BiFunction<Double, Double, double[]> motion) {
+    private static double swing(Panel panel, Fields.Given motion) {
         Fields fields = fields(panel);
-        double[] x = fields.of((px, py) -> motion.apply(px, py));
+        double[] x = fields.of(motion);
         EndWall wall = new EndWall(fields.model, panel);
-        Pattern.Builder builder = Pattern.of(x.length);
-        wall.enter(builder);
-        SymmetricMatrix matrix = new SymmetricMatrix(builder.build());
+        SymmetricMatrix matrix = fields.roomFor(wall);
         wall.addMass(matrix, 0);
-        double[] force = new double[x.length];
-        matrix.multiply(x, force);
-        double twice = 0;
-        for (int i = 0; i < x.length; i++) {
-            twice += x[i] * force[i];
-        }
-        return twice;
+        return Fields.dot(x, Fields.times(matrix, x));
     }
 
     /** On three pads the forces are those of statics, turned plies along the rear edge counted. */

@@ -20,8 +20,6 @@ import org.openjdk.jmh.results.Result;
 import org.openjdk.jmh.results.RunResult;
 import org.openjdk.jmh.runner.Runner;
 import org.openjdk.jmh.runner.RunnerException;
-import org.openjdk.jmh.runner.options.OptionsBuilder;
-import org.openjdk.jmh.runner.options.TimeValue;
 
 /**
  * Times the stiffness kernel against the same algorithm in C, in turns, so that a machine that is
@@ -76,14 +74,7 @@ class StiffnessAgainstC {
 
     private static RunResult java() throws RunnerException {
         return new Runner(
-                        new OptionsBuilder()
-                                .include(StiffnessBenchmark.class.getName())
-                                .forks(1)
-                                .jvmArgs("-Xms128m", "-Xmx128m")
-                                .warmupIterations(3)
-                                .warmupTime(TimeValue.seconds(1))
-                                .measurementIterations(3)
-                                .measurementTime(TimeValue.seconds(1))
+                        Timing.of(StiffnessBenchmark.class, 128, 3, 1)
                                 .addProfiler(GCProfiler.class)
                                 .build())
                 .runSingle();

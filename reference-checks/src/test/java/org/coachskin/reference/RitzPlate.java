@@ -202,14 +202,12 @@ final class RitzPlate {
         double[][] y = products(powersY, b)[0][0];
         int all = n * n;
         double[][] mass = new double[all][all];
-        double[][] stiff = new double[all][];
         for (int i = 0; i < all; i++) {
             for (int j = 0; j < all; j++) {
                 mass[i][j] = area * x[i / n][j / n] * y[i % n][j % n];
             }
-            stiff[i] = k[i].clone();
         }
-        return Vibration.omegas(stiff, mass, count);
+        return Vibration.omegas(k, mass, count);
     }
 
     /**
@@ -240,16 +238,14 @@ final class RitzPlate {
         }
         // (K^-1 G)^2 x = x/factor^2, as K x = factor^2 G K^-1 G x.
         double[][] twice = new double[all][all];
-        double[][] stiff = new double[all][];
         for (int i = 0; i < all; i++) {
-            stiff[i] = k[i].clone();
             for (int j = 0; j < all; j++) {
                 for (int m = 0; m < all; m++) {
                     twice[i][j] += g[i][m] * columns[j][m];
                 }
             }
         }
-        return Vibration.omegas(stiff, twice, 1)[0];
+        return Vibration.omegas(k, twice, 1)[0];
     }
 
     private double[] shape(double x, double y, int byX, int byY) {

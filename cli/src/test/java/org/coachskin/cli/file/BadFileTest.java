@@ -23,28 +23,14 @@ import org.coachskin.Problem;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** What a person can get wrong in a panel file, and what is said about it. */
-class BadFileTest {
+class BadFileTest extends LidFiles {
 
-    private static final String GOOD =
-            """
-            name: lid
-            width: 900 mm
-            length: 600 mm
-            foam: {kind: polyurethane, density: 64 kg/m^3, thickness: 12 mm}
-            resin: epoxy
-            outside: [twill glass 300 g/m^2]
-            inside: [twill glass 300 g/m^2]
-            held: all edges
-            loads: [palm, thumb]
-            """;
-
-    @TempDir Path folder;
+    private static final String GOOD = SANDWICH + "held: all edges\nloads: [palm, thumb]\n";
 
     private final Locale before = Locale.getDefault();
 
@@ -59,23 +45,8 @@ class BadFileTest {
         Locale.setDefault(before);
     }
 
-    private Path file(String text) throws IOException {
-        return Files.writeString(folder.resolve("lid.yaml"), text);
-    }
-
     private static List<Problem> problems(Path path) {
         return assertThrows(InputException.class, () -> PanelFile.read(path)).problems();
-    }
-
-    private List<Problem> problems(String text) throws IOException {
-        return problems(file(text));
-    }
-
-    private static void only(List<Problem> found, String place, String what, String fix) {
-        assertEquals(1, found.size(), found.toString());
-        assertEquals(place, found.get(0).place());
-        assertTrue(found.get(0).what().contains(what), found.toString());
-        assertTrue(found.get(0).fix().contains(fix), found.toString());
     }
 
     /** In the good file, {@code was} becomes {@code is}. */
@@ -128,8 +99,7 @@ class BadFileTest {
                 "[palm, thumb]|{heat: {outside: 60 K}}|9|Heat alone|[palm, thumb]",
                 "resin: epoxy|resin: {}|5|name is missing|resin: epoxy",
             })
-    void oneSlipIsNamedWithItsLine(String was, String is, int line, String what, String fix)
-            throws IOException {
+    void oneSlipIsNamedWithItsLine(String was, String is, int line, String what, String fix) {
         assertTrue(GOOD.contains(was));
         List<Problem> found = problems(GOOD.replaceFirst(Pattern.quote(was), is));
         Problem first = found.get(0);
@@ -180,7 +150,7 @@ class BadFileTest {
                 "name: \"x|cannot be read as YAML|quotes, colons",
                 "---|another document|quotes",
             })
-    void oneMoreLineIsNamed(String line, String what, String fix) throws IOException {
+    void oneMoreLineIsNamed(String line, String what, String fix) {
         List<Problem> found = problems(GOOD + line.replace("\\t", "\t") + "\n");
 
         assertTrue(List.of("line 10", "line 11").contains(found.get(0).place()), found.toString());
@@ -189,7 +159,7 @@ class BadFileTest {
     }
 
     @Test
-    void everythingIsFoundAtOnceAndInTheOrderOfTheFile() throws IOException {
+    void everythingIsFoundAtOnceAndInTheOrderOfTheFile() {
         List<Problem> found =
                 problems(
                         GOOD.replace("900 mm", "900")
@@ -206,7 +176,7 @@ class BadFileTest {
     }
 
     @Test
-    void oneMistakeHidesNoOther() throws IOException {
+    void oneMistakeHidesNoOther() {
         List<Problem> found =
                 problems(
                         GOOD.replace("900 mm", "900")
@@ -222,7 +192,7 @@ class BadFileTest {
     }
 
     @Test
-    void aMistakeThatEveryVariantInheritsIsToldOnce() throws IOException {
+    void aMistakeThatEveryVariantInheritsIsToldOnce() {
         only(
                 problems(
                         GOOD.replace("900 mm", "900")
@@ -233,7 +203,7 @@ class BadFileTest {
     }
 
     @Test
-    void whatIsMissingIsNamed() throws IOException {
+    void whatIsMissingIsNamed() {
         List<String> what = problems("name: lid\n").stream().map(Problem::what).toList();
 
         for (String each : List.of("\"width\"", "\"length\"", "What holds", "The resin")) {
@@ -242,7 +212,7 @@ class BadFileTest {
     }
 
     @Test
-    void aPanelWithNothingLaidIsNamed() throws IOException {
+    void aPanelWithNothingLaidIsNamed() {
         only(
                 problems(
                         GOOD.replaceFirst("outside: .*", "outside: none")
@@ -254,8 +224,8 @@ class BadFileTest {
 
     @ParameterizedTest
     @CsvSource({"XPS, 33, polyester", "EPS, 25, vinyl ester", "XPS, 33, polyester iso"})
-    void resinThatDissolvesTheFoamIsRefusedWithTheReason(String foam, String density, String resin)
-            throws IOException {
+    void resinThatDissolvesTheFoamIsRefusedWithTheReason(
+            String foam, String density, String resin) {
         only(
                 problems(
                         GOOD.replace("polyurethane, density: 64", foam + ", density: " + density)
@@ -273,8 +243,7 @@ class BadFileTest {
         "XPS, 50, 28 to 32",
         "polyisocyanurate, 90, 32 to 64"
     })
-    void foamFarFromTheTableIsRefusedWithWhatIsKnown(String foam, String density, String known)
-            throws IOException {
+    void foamFarFromTheTableIsRefusedWithWhatIsKnown(String foam, String density, String known) {
         only(
                 problems(GOOD.replace("polyurethane, density: 64", foam + ", density: " + density)),
                 "line 4",
@@ -295,7 +264,7 @@ class BadFileTest {
 
     @ParameterizedTest
     @ValueSource(strings = {"", "# nothing\n", "hello\n", "- a\n- b\n"})
-    void textWithoutKeysIsNoPanelFile(String text) throws IOException {
+    void textWithoutKeysIsNoPanelFile(String text) {
         assertTrue(problems(text).get(0).what().contains("holds no keys"));
     }
 
@@ -380,7 +349,7 @@ class BadFileTest {
     }
 
     @Test
-    void aMistakeComesBeforeAQuestionWithoutAnAnswer() throws IOException {
+    void aMistakeComesBeforeAQuestionWithoutAnAnswer() {
         only(problems(GOOD.replace("900 mm", "900") + "stages: []\n"), "line 2", "no unit", "mm");
     }
 }

@@ -4,8 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
@@ -23,22 +21,11 @@ import org.coachskin.panel.Stretch;
 import org.coachskin.panel.Support;
 import org.coachskin.panel.Zone;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** What outline, openings, zones and what holds a panel are read as. */
-class HardwareTest {
+class HardwareTest extends LidFiles {
 
-    private static final String LID =
-            """
-            name: lid
-            width: 900 mm
-            length: 600 mm
-            foam: {kind: polyurethane, density: 64 kg/m^3, thickness: 12 mm}
-            resin: epoxy
-            outside: [2 x twill glass 300 g/m^2]
-            inside: [twill glass 300 g/m^2]
-            loads: {palm: {at: {from left: 200 mm, from front: 200 mm}}}
-            """;
+    private static final String LID = SANDWICH.replace("outside: [", "outside: [2 x ") + PALM;
 
     private static final String HINGED =
             """
@@ -57,12 +44,6 @@ class HardwareTest {
 
     /** Some roundings of sums and products of lengths. */
     private static final double ROUNDING = 1e-12;
-
-    @TempDir Path folder;
-
-    private PanelFile read(String text) throws IOException {
-        return PanelFile.read(Files.writeString(folder.resolve("lid.yaml"), text));
-    }
 
     private Panel panel(String text) throws IOException {
         return read(text).asDrawn().panel();

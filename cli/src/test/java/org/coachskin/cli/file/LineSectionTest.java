@@ -1,38 +1,22 @@
 package org.coachskin.cli.file;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.List;
-import org.coachskin.InputException;
-import org.coachskin.Problem;
 import org.coachskin.check.PanelCheck;
 import org.coachskin.check.Verdict;
 import org.coachskin.panel.Load;
 import org.coachskin.panel.LoadCase;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** What presses along a line, as a file says it. */
-class LineSectionTest {
+class LineSectionTest extends LidFiles {
 
-    private static final String LID =
-            """
-            name: lid
-            width: 900 mm
-            length: 600 mm
-            foam: {kind: polyurethane, density: 64 kg/m^3, thickness: 12 mm}
-            resin: epoxy
-            outside: [twill glass 300 g/m^2]
-            inside: [twill glass 300 g/m^2]
-            held: all edges
-            """;
+    private static final String LID = SANDWICH + "held: all edges\n";
 
     private static final String ROUND = "corner radius: 80 mm\n";
 
@@ -42,14 +26,12 @@ class LineSectionTest {
     private static final String TRIANGLE =
             "outline: [{from left: 0 mm, from front: 0 mm}, {from left: 900 mm, from front: 0 mm}, {from left: 0 mm, from front: 600 mm}]\n";
 
-    @TempDir Path folder;
-
-    private PanelFile read(String text) throws IOException {
-        return PanelFile.read(Files.writeString(folder.resolve("lid.yaml"), text));
+    private static String pressed(String head, String words) {
+        return head + "loads: {strap: " + words + "}\n";
     }
 
     private LoadCase load(String head, String words) throws IOException {
-        return read(head + "loads: {strap: " + words + "}\n").asDrawn().loads().get(0);
+        return read(pressed(head, words)).asDrawn().loads().get(0);
     }
 
     @Test
@@ -74,8 +56,7 @@ class LineSectionTest {
     void itIsJudgedOnAnyPanelAndTheAnswerSaysWhatItLeavesOut() throws IOException {
         String line =
                 "{line: [{from left: 200 mm, from front: 300 mm}, {from left: 700 mm, from front: 300 mm}], force: 400 N per m}";
-        Verdict verdict =
-                PanelCheck.brief().check(read(LID + "loads: {strap: " + line + "}\n").asDrawn());
+        Verdict verdict = PanelCheck.brief().check(read(pressed(LID, line)).asDrawn());
         assertTrue(
                 verdict.cautions().stream()
                         .anyMatch(caution -> caution.contains("along a line (strap)")),
@@ -101,24 +82,15 @@ class LineSectionTest {
                 "{line: [{from left: 100 mm, from front: 480 mm}, {from left: 800 mm, from front: 480 mm}], force: 200 N/m}|partly over the opening \"vent\"|Move the ends",
             })
     void aSlipIsNamed(String words, String what, String fix) {
-        only(LID + VENT, words, what, fix);
+        only(problems(pressed(LID + VENT, words)), "line 10", what, fix);
     }
 
     @Test
     void anOutlineOfItsOwnWantsBothEnds() {
         only(
-                LID + TRIANGLE,
-                "{line: rear edge, force: 200 N/m}",
+                problems(pressed(LID + TRIANGLE, "{line: rear edge, force: 200 N/m}")),
+                "line 10",
                 "outline is no rectangle",
                 "Write   line: [{from left");
-    }
-
-    private void only(String head, String words, String what, String fix) {
-        List<Problem> found =
-                assertThrows(InputException.class, () -> load(head, words), words).problems();
-        assertEquals(1, found.size(), found.toString());
-        assertEquals("line 10", found.get(0).place());
-        assertTrue(found.get(0).what().contains(what), found.toString());
-        assertTrue(found.get(0).fix().contains(fix), found.toString());
     }
 }

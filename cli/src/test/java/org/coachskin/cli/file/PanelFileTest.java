@@ -18,10 +18,9 @@ import org.coachskin.material.Foam;
 import org.coachskin.panel.Load;
 import org.coachskin.panel.LoadCase;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** What a good panel file is read as. */
-class PanelFileTest {
+class PanelFileTest extends LidFiles {
 
     private static final String LID =
             """
@@ -37,12 +36,6 @@ class PanelFileTest {
 
     /** One rounding each of a product and a quotient. */
     private static final double ROUNDING = 1e-12;
-
-    @TempDir Path folder;
-
-    private PanelFile read(String text) throws IOException {
-        return PanelFile.read(Files.writeString(folder.resolve("lid.yaml"), text));
-    }
 
     private static List<String> names(List<Schedule.Item> skin) {
         return skin.stream()

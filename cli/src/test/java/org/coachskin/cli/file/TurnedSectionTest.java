@@ -1,56 +1,38 @@
 package org.coachskin.cli.file;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Objects;
-import org.coachskin.InputException;
-import org.coachskin.Problem;
 import org.coachskin.panel.Edge;
 import org.coachskin.panel.Height;
 import org.coachskin.panel.TurnedEdge;
 import org.coachskin.panel.TurnedEdge.Along;
 import org.coachskin.panel.TurnedEdge.Round;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** Skins turned round raw edges of the foam, as a file says them. */
-class TurnedSectionTest {
+class TurnedSectionTest extends LidFiles {
 
-    private static final String DOOR =
-            """
-            name: door
-            width: 900 mm
-            length: 600 mm
-            foam: {kind: polyurethane, density: 64 kg/m^3, thickness: 12 mm}
-            resin: epoxy
-            outside: [twill glass 300 g/m^2]
-            inside: [twill glass 300 g/m^2]
-            held: all edges
-            openings: [{name: window, shape: 120 mm x 60 mm, centre: {from left: 450 mm, from front: 480 mm}}]
-            loads: {palm: {at: {from left: 200 mm, from front: 200 mm}}}
-            """;
-
-    @TempDir Path folder;
-
-    private PanelFile read(String text) throws IOException {
-        return PanelFile.read(Files.writeString(folder.resolve("door.yaml"), text));
-    }
+    private static final String WINDOWED =
+            SANDWICH
+                    + """
+                    held: all edges
+                    openings: [{name: window, shape: 120 mm x 60 mm, centre: {from left: 450 mm, from front: 480 mm}}]
+                    """
+                    + PALM;
 
     private List<TurnedEdge> turned(String words) throws IOException {
-        return read(DOOR + "turned: " + words + "\n").asDrawn().panel().turned();
+        return read(WINDOWED + "turned: " + words + "\n").asDrawn().panel().turned();
     }
 
     @Test
     void edgesAndOpeningsAreTurnedAsTheFileSays() throws IOException {
-        assertEquals(List.of(), read(DOOR).asDrawn().panel().turned());
+        assertEquals(List.of(), read(WINDOWED).asDrawn().panel().turned());
         assertEquals(
                 List.of(new Round("window", Height.OUTSIDE), new Round("window", Height.INSIDE)),
                 turned("{window: [outside, inside]}"));
@@ -77,7 +59,9 @@ class TurnedSectionTest {
     @Test
     void whatTheLipTakesAwayIsNotTurned() throws IOException {
         PanelFile file =
-                read(DOOR + "lip: {width: 20 mm, at: rear edge}\nturned: {all edges: inside}\n");
+                read(
+                        WINDOWED
+                                + "lip: {width: 20 mm, at: rear edge}\nturned: {all edges: inside}\n");
         List<TurnedEdge> turned = file.asDrawn().panel().turned();
         assertEquals(3, turned.size());
         assertTrue(!turned.contains(new Along(Edge.REAR, Height.INSIDE)));
@@ -88,7 +72,7 @@ class TurnedSectionTest {
     void aVariantTurnsOtherEdgesOrNone() throws IOException {
         PanelFile file =
                 read(
-                        DOOR
+                        WINDOWED
                                 + "turned: {window: inside}\n"
                                 + "variants: {raw: {turned: {window: raw}}, uncut: {openings: []}}\n");
         assertEquals(1, file.asDrawn().panel().turned().size());
@@ -102,15 +86,12 @@ class TurnedSectionTest {
 
     @Test
     void theLayingListKnowsThemInWords() throws IOException {
-        Path file =
-                Files.writeString(
-                        folder.resolve("laid.yaml"),
-                        DOOR + "turned: {all edges: [outside, inside]}\n");
+        String text = WINDOWED + "turned: {all edges: [outside, inside]}\n";
         assertEquals(
                 List.of(
                         new PanelFile.Turned("all edges", Height.OUTSIDE),
                         new PanelFile.Turned("all edges", Height.INSIDE)),
-                PanelFile.readLaid(file).turned());
+                PanelFile.readLaid(file(text)).turned());
     }
 
     @ParameterizedTest(name = "{0}")
@@ -126,40 +107,37 @@ class TurnedSectionTest {
                 "turned: {window: [inside, raw]}|is not raw|or one of: outside, inside, raw",
                 "turned: {window: {skin: inside}}|wants one value|window: ...",
             })
-    void aSlipIsNamed(String key, String what, String fix) throws IOException {
-        only(DOOR + key + "\n", "line 11", what, fix);
-    }
-
-    private void only(String text, String line, String what, String fix) {
-        List<Problem> found = assertThrows(InputException.class, () -> read(text), text).problems();
-        assertEquals(1, found.size(), found.toString());
-        assertEquals(line, found.get(0).place());
-        assertTrue(found.get(0).what().contains(what), found.toString());
-        assertTrue(found.get(0).fix().contains(fix), found.toString());
+    void aSlipIsNamed(String key, String what, String fix) {
+        only(problems(WINDOWED + key + "\n"), "line 11", what, fix);
     }
 
     @Test
     void whatCannotBeTurnedIsNamed() {
         String foam = "foam: {kind: polyurethane, density: 64 kg/m^3, thickness: 12 mm}\n";
         only(
-                DOOR.replace(foam, "").replace("inside: [twill glass 300 g/m^2]", "inside: none")
-                        + "turned: {window: outside}\n",
+                problems(
+                        WINDOWED.replace(foam, "")
+                                        .replace("inside: [twill glass 300 g/m^2]", "inside: none")
+                                + "turned: {window: outside}\n"),
                 "line 10",
                 "no foam, so no edge of it is raw",
                 "Take   turned   out");
         only(
-                DOOR.replace("inside: [twill glass 300 g/m^2]", "inside: none")
-                        + "turned: {window: inside}\n",
+                problems(
+                        WINDOWED.replace("inside: [twill glass 300 g/m^2]", "inside: none")
+                                + "turned: {window: inside}\n"),
                 "line 11",
                 "No ply lies on the inside",
                 "outside");
         only(
-                DOOR + "turned: {rear edge: inside}\nlip: {width: 20 mm, at: rear edge}\n",
+                problems(
+                        WINDOWED
+                                + "turned: {rear edge: inside}\nlip: {width: 20 mm, at: rear edge}\n"),
                 "line 11",
                 "takes the foam away from the rear edge",
                 "out of   lip");
         only(
-                DOOR + "turned: {all edges: inside}\nlip: {width: 20 mm}\n",
+                problems(WINDOWED + "turned: {all edges: inside}\nlip: {width: 20 mm}\n"),
                 "line 11",
                 "takes the foam away from the edges",
                 "out of   lip");
