@@ -219,6 +219,9 @@ final class CheckPage {
                         + figures.stiffness(softest.stiffness())
                         + " "
                         + figures.stiffnessName()
+                        + (softest.stiffness() < job.limits().feltStiffness()
+                                ? ", less than is wanted"
+                                : "")
                         + ". To judge it there write  at:\u00a0softest\u00a0place.");
     }
 
@@ -260,7 +263,7 @@ final class CheckPage {
         }
         page.table(table);
         remarks(shown);
-        Rows.unsettled(shown).ifPresent(page::item);
+        Rows.unsettled(shown, all).ifPresent(page::item);
         String rest =
                 shown.size() < finite.size() ? "; all " + finite.size() + " modes: --all" : "";
         String eight =

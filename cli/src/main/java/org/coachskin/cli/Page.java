@@ -13,7 +13,7 @@ final class Page {
 
     private static final Pattern NUMBER_AND_UNIT =
             Pattern.compile(
-                    "(\\d) (mm|in|N/mm|lbf/in|kg|lb|N|lbf|km/h|mph|MPa|g/m\\^2|kg/m\\^3|times|Hz)\\b");
+                    "(\\d) ((?:mm|in|N/mm|lbf/in|kg|lb|N|lbf|km/h|mph|MPa|g/m\\^2|kg/m\\^3|times|Hz)\\b|%)");
 
     private final StringBuilder text = new StringBuilder();
 

@@ -13,6 +13,9 @@ import org.jspecify.annotations.Nullable;
 /** What a mode at its place is called on the page. */
 final class Rows {
 
+    /** Rows that are named as not worked out within a hundredth. */
+    private static final int NAMED = 3;
+
     private Rows() {}
 
     /**
@@ -20,24 +23,32 @@ final class Rows {
      */
     static String words(Margin margin) {
         String place = margin.place().words();
-        // Where no part of the panel is named the place is the whole of it.
-        boolean part = margin.mode().question() != Mode.Question.STIFF;
-        int comma = part ? place.indexOf(',') : -1;
-        String subject = comma < 0 ? "" : place.substring(0, comma);
-        String rest = comma < 0 ? ", " + place : place.substring(comma);
-        Mode mode = margin.mode();
-        String what =
-                switch (mode) {
-                    case PLY_PULLED, PLY_CRUSHED, PLY_SHEARED -> subject + " " + mode.words();
-                    case BOND -> subject + " pulled off";
-                    case WRINKLING -> subject + " wrinkling";
-                    case SAG -> mode.words() + " under " + called(margin.loadCase());
-                    default -> mode.words();
-                };
-        String words = what + rest;
+        int comma = comma(margin);
+        String words = what(margin) + (comma < 0 ? ", " + place : place.substring(comma));
         String load =
                 margin.reversed() ? margin.loadCase() + " the other way round" : margin.loadCase();
         return words.contains(load) ? words : words + " (" + load + ")";
+    }
+
+    /** Returns what happens, for example {@code outside skin crushed}. */
+    private static String what(Margin margin) {
+        int comma = comma(margin);
+        String subject = comma < 0 ? "" : margin.place().words().substring(0, comma);
+        Mode mode = margin.mode();
+        return switch (mode) {
+            case PLY_PULLED, PLY_CRUSHED, PLY_SHEARED -> subject + " " + mode.words();
+            case BOND -> subject + " pulled off";
+            case WRINKLING -> subject + " wrinkling";
+            case SAG -> mode.words() + " under " + called(margin.loadCase());
+            default -> mode.words();
+        };
+    }
+
+    /** Where the words of a place pass from the part to the place; below 0 where none is named. */
+    private static int comma(Margin margin) {
+        return margin.mode().question() == Mode.Question.STIFF
+                ? -1
+                : margin.place().words().indexOf(',');
     }
 
     /** Returns the load with its article. */
@@ -91,18 +102,28 @@ final class Rows {
                 : Figures.reserve(reserve.low()) + " to " + Figures.reserve(reserve.high());
     }
 
-    /** Says which of these figures the elements are not within a hundredth of, and why. */
-    static Optional<String> unsettled(List<Margin> shown) {
-        String slow =
-                shown.stream()
-                        .filter(margin -> !margin.isSettled())
-                        .map(margin -> words(margin) + ", " + Figures.percent(margin.meshError()))
-                        .collect(Collectors.joining("; "));
-        return slow.isEmpty()
-                ? Optional.empty()
-                : Optional.of(
-                        "The elements are within 1 % but for "
-                                + slow
-                                + ". Right beside corners, fittings and patches stress settles slowly.");
+    /**
+     * Says which of these rows are not worked out within a hundredth, and why.
+     *
+     * @param shown by reserve, the least first
+     * @param all whether to name every one of them
+     */
+    static Optional<String> unsettled(List<Margin> shown, boolean all) {
+        // So large a reserve is rounding of a force that is not there.
+        List<Margin> slow =
+                shown.stream().filter(m -> !m.isSettled() && m.reserve() <= 99).toList();
+        if (slow.isEmpty()) {
+            return Optional.empty();
+        }
+        int named = all ? slow.size() : Math.min(NAMED, slow.size());
+        int more = slow.size() - named;
+        return Optional.of(
+                "Worked out in small pieces, each row is within 1 % but for "
+                        + slow.stream()
+                                .limit(named)
+                                .map(m -> what(m) + " (" + Figures.percent(m.meshError()) + ")")
+                                .collect(Collectors.joining(", "))
+                        + (more == 0 ? "" : " and " + more + " more (--all)")
+                        + ": beside corners, fittings and patches stress is hard to catch.");
     }
 }

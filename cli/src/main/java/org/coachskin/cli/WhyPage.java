@@ -111,7 +111,7 @@ final class WhyPage {
         table.row("reserve", Figures.reserve(margin.reserve()), "");
         table.row("error of the theory", Figures.percent(margin.methodError()), "");
         if (margin.meshError() > 0) {
-            table.row("error of the elements", Figures.percent(margin.meshError()), "");
+            table.row("worked out within", Figures.percent(margin.meshError()), "");
         }
         return table;
     }
@@ -295,7 +295,7 @@ final class WhyPage {
                         + raised.opening()
                         + " this skin has "
                         + Figures.fixed(raised.solved(), 1)
-                        + " times the stress of the uncut panel by the elements, and "
+                        + " times the stress of the uncut panel as worked out here, and "
                         + Figures.fixed(raised.wideSheet(), 1)
                         + " times it as a wide sheet by itself (Lekhnitskii, Anisotropic Plates "
                         + "[from memory]); on foam it is less, near an edge more.");

@@ -48,7 +48,7 @@ class BesideAnOpeningTest {
 
         assertEquals(
                 List.of(
-                        "  - beside the filler hole: as mean over 3.8 mm from the rim, an assumption"),
+                        "  - beside the filler hole: the mean over 3.8 mm from the rim, an assumption"),
                 said);
     }
 

@@ -42,19 +42,27 @@ final class Cautions {
                             + "worked out. Press a patch as wide as it is to see them.");
         }
         RawEdges.caution(job.panel()).ifPresent(cautions::add);
-        cases.stream()
-                .filter(check -> isBeyondProportion(check.answer()))
-                .forEach(
-                        check ->
-                                cautions.add(
-                                        "Under the "
-                                                + check.load().name()
-                                                + " the rubber seal lets go or goes solid in places. Movements, gaps "
-                                                + "and forces are right for the load itself; how many times the load "
-                                                + "it bears is counted in proportion, which is rough where that is "
-                                                + "far from once."));
+        List<String> beyond =
+                cases.stream()
+                        .filter(check -> isBeyondProportion(check.answer()))
+                        .map(check -> "the " + check.load().name())
+                        .toList();
+        if (!beyond.isEmpty()) {
+            cautions.add(
+                    "Under "
+                            + listed(beyond)
+                            + " the rubber seal lets go or goes solid in places. Movements, gaps and forces "
+                            + "are right for that load; how many times it is borne is only a rough figure.");
+        }
         Compatibility.of(job.schedule()).forEach(finding -> cautions.add(finding.toString()));
         return cautions;
+    }
+
+    private static String listed(List<String> words) {
+        int last = words.size() - 1;
+        return last == 0
+                ? words.get(0)
+                : String.join(", ", words.subList(0, last)) + " and " + words.get(last);
     }
 
     /** Returns whether a load changes where a seal touches or is solid. */

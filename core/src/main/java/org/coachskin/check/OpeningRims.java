@@ -150,7 +150,7 @@ final class OpeningRims {
                 place,
                 hole.samples(),
                 Stations.Judged.NO_SHEAR,
-                "as mean over " + millimetres(hole.mean()) + " mm from the rim, an assumption");
+                "the mean over " + millimetres(hole.mean()) + " mm from the rim, an assumption");
     }
 
     private static double millimetres(double metres) {

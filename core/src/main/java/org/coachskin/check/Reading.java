@@ -85,7 +85,8 @@ final class Reading {
                 samples.add(new Stations.Sample(x, y, 1));
             }
         }
-        String remark = "as mean over a disc of " + Math.round(2000 * radius) + " mm beside it";
+        String remark =
+                "the mean over a circle " + Math.round(2000 * radius) + " mm across beside it";
         return new Stations.Station(at.words(), at.x(), at.y(), judged, samples, remark, at.spot());
     }
 }

@@ -89,6 +89,8 @@ public record Unit(String symbol, Dimension dimension, double factor, double off
                     new Unit("N/mm", Dimension.FORCE_PER_LENGTH, 1e3, 0),
                     new Unit("lbf/in", Dimension.FORCE_PER_LENGTH, POUND_FORCE / INCH, 0),
                     new Unit("lbf/ft", Dimension.FORCE_PER_LENGTH, POUND_FORCE / FOOT, 0),
+                    new Unit("lbf per in", Dimension.FORCE_PER_LENGTH, POUND_FORCE / INCH, 0),
+                    new Unit("lbf per ft", Dimension.FORCE_PER_LENGTH, POUND_FORCE / FOOT, 0),
                     new Unit("K", Dimension.TEMPERATURE_DIFFERENCE, 1, 0),
                     new Unit("degC", Dimension.TEMPERATURE_DIFFERENCE, 1, 0),
                     new Unit("degF", Dimension.TEMPERATURE_DIFFERENCE, 5.0 / 9, 0),

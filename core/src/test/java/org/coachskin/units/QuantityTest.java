@@ -39,6 +39,7 @@ class QuantityTest {
         "110 km/h, SPEED, 30.5555556",
         "40 N/mm, STIFFNESS, 40000",
         "500 N per m, FORCE_PER_LENGTH, 500",
+        "0.3 lbf per in, FORCE_PER_LENGTH, 52.5380506",
         "3 months, TIME, 7889400",
         "149 degF, TEMPERATURE, 338.15",
         "2.5, RATIO, 2.5",

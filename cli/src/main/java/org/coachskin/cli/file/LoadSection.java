@@ -259,13 +259,26 @@ final class LoadSection {
                         ? Optional.of(EverydayLoads.snow(pressure.getAsDouble()))
                         : Optional.empty();
             }
-            case "own weight" -> Optional.of(EverydayLoads.ownWeight());
+            case "own weight" -> ownWeight(node);
             case "heat" -> {
                 heat(node);
                 yield Optional.empty();
             }
             default -> luggage(node);
         };
+    }
+
+    private Optional<LoadCase> ownWeight(Node node) {
+        String name = "own weight";
+        boolean bare = node instanceof ScalarNode scalar && scalar.getValue().strip().equals(name);
+        if (!bare && !Yaml.isNothing(node)) {
+            findings.add(
+                    node,
+                    "\"own weight\" takes nothing: it is worked out and pulls everywhere.",
+                    "Write   own weight:   and leave it empty.");
+            return Optional.empty();
+        }
+        return Optional.of(EverydayLoads.ownWeight());
     }
 
     private OptionalDouble single(

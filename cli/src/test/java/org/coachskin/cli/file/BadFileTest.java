@@ -89,6 +89,7 @@ class BadFileTest extends LidFiles {
                 "[palm, thumb]|[]|9|No load presses|[palm, thumb]",
                 "[palm, thumb]|[[palm]]|9|A list stands|[palm, thumb]",
                 "[palm, thumb]|[wind]|9|wants a figure|wind: 110 km/h",
+                "[palm, thumb]|{own weight: {at: middle}}|9|takes nothing|own weight:",
                 "[palm, thumb]|{palm: {at: centre}}|9|\"centre\" is no place|middle, softest place, left edge",
                 "[palm, thumb]|{palm: {force: 25 kg}}|9|a mass; a force is wanted|kgf",
                 "[palm, thumb]|{palm: {at: softest place, patch: 1 m x 80 mm}}|9|no room for the palm|smaller",
