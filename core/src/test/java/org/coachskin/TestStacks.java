@@ -51,6 +51,11 @@ public final class TestStacks {
                 TRADE);
     }
 
+    /** A ply whose warp is three times as stiff as its weft. */
+    public static Ply unequal() {
+        return ply(30e9, 9e9, 0.25, 4e9, 3.5e9, 0.5e-3);
+    }
+
     public static Ply isotropic(double e, double nu, double thickness) {
         double g = e / (2 * (1 + nu));
         return ply(e, e, nu, g, g, thickness);
@@ -76,6 +81,16 @@ public final class TestStacks {
                 0.08,
                 0.09,
                 TRADE);
+    }
+
+    /** An unequal ply inside, 10 mm of foam, two usual plies outside. */
+    public static Laminate uneven() {
+        Layer.Laid usual = new Layer.Laid(ply(), 0);
+        return Laminate.of(
+                new Layer.Laid(unequal(), 0),
+                new Layer.Core(foam(12e6, 4.2e6), 0.01),
+                usual,
+                usual);
     }
 
     /** {@code inside} plies, foam, {@code outside} plies. */

@@ -12,11 +12,8 @@ import org.coachskin.TestSchedules;
 import org.coachskin.analysis.CaseResponse;
 import org.coachskin.failure.Mode;
 import org.coachskin.failure.OpenHole;
-import org.coachskin.failure.PlyCriterion;
 import org.coachskin.laminate.Laminate;
-import org.coachskin.laminate.Layer;
 import org.coachskin.laminate.LayeredStiffness;
-import org.coachskin.laminate.PlyStress;
 import org.coachskin.laminate.Schedule;
 import org.coachskin.laminate.SectionState;
 import org.coachskin.panel.Crown;
@@ -46,14 +43,7 @@ class OpeningRimsTest {
         Panel panel =
                 new Panel("lid", 0.6, 0.4, Crown.FLAT, schedule.laminate(), new Support.WholeRim())
                         .withOpenings(List.of(new Opening("vent", shape, 0.26, 0.22)));
-        LoadCase wind =
-                new LoadCase(
-                        "wind",
-                        List.of(new Load.Pressure(600)),
-                        List.of(),
-                        LoadCase.Kind.SPREAD,
-                        false,
-                        false);
+        LoadCase wind = LoadCase.of("wind", LoadCase.Kind.SPREAD, new Load.Pressure(600));
         return Job.of(panel, schedule, List.of(), List.of(wind), Limits.STANDARD);
     }
 
@@ -139,19 +129,7 @@ class OpeningRimsTest {
     private static double reserve(Panel panel, SectionState state) {
         Laminate laminate = panel.laminate();
         LayeredStiffness stiffness = LayeredStiffness.of(laminate);
-        double least = Double.POSITIVE_INFINITY;
-        for (int i = 0; i < laminate.layers().size(); i++) {
-            if (laminate.layers().get(i) instanceof Layer.Laid laid) {
-                for (double part : new double[] {0, 1}) {
-                    double z = laminate.bottom(i) + part * laid.thickness();
-                    PlyStress stress =
-                            PlyStress.of(laid.ply(), laid.angle(), state.strainAt(stiffness, z));
-                    PlyCriterion criterion = Limits.STANDARD.criterion();
-                    least = Math.min(least, criterion.reserve(stress, PlyStress.ZERO, laid.ply()));
-                }
-            }
-        }
-        return least;
+        return PlyReserve.least(laminate, 0, z -> state.strainAt(stiffness, z));
     }
 
     /** Right at a sharp corner there is no stress to be had; what is read here has a limit. */

@@ -8,11 +8,8 @@ import java.util.List;
 import org.coachskin.TestSchedules;
 import org.coachskin.analysis.CaseResponse;
 import org.coachskin.analysis.Response;
-import org.coachskin.failure.PlyCriterion;
 import org.coachskin.laminate.Laminate;
-import org.coachskin.laminate.Layer;
 import org.coachskin.laminate.Patch;
-import org.coachskin.laminate.PlyStress;
 import org.coachskin.laminate.Schedule;
 import org.coachskin.laminate.SectionState;
 import org.coachskin.laminate.Triple;
@@ -182,23 +179,11 @@ class PadEffectTest {
         assertTrue(found.place().words().contains("rest"), found.toString());
         FullLayeredResponse full = turnedOver(job.panel(), force);
         Laminate laminate = job.panel().laminate();
-        PlyCriterion criterion = job.limits().criterion();
         double least = Double.POSITIVE_INFINITY;
         for (double dx = -0.03; dx < 0.031; dx += 0.0015) {
             for (double dy = -0.03; dy < 0.031; dy += 0.0015) {
                 FullLayeredSection there = full.at(x + dx, y + dy);
-                for (int i = 0; i < laminate.layers().size(); i++) {
-                    if (laminate.layers().get(i) instanceof Layer.Laid laid) {
-                        for (double end : new double[] {1e-6, 1 - 1e-6}) {
-                            double z = laminate.bottom(i) + end * laid.thickness();
-                            PlyStress s = PlyStress.of(laid.ply(), laid.angle(), there.strain(-z));
-                            least =
-                                    Math.min(
-                                            least,
-                                            criterion.reserve(s, PlyStress.ZERO, laid.ply()));
-                        }
-                    }
-                }
+                least = Math.min(least, PlyReserve.least(laminate, 1e-6, z -> there.strain(-z)));
             }
         }
         assertTrue(found.multiplier() < least * (1 + found.methodError()), found + " " + least);

@@ -176,8 +176,8 @@ class FullLayeredMechanicsTest {
         double[] angles = {30, -30, -30, 30};
         Layer[] layers = new Layer[9];
         for (int i = 0; i < 4; i++) {
-            layers[i] = SeriesPanels.laid(SeriesPanels.unequal(), angles[i]);
-            layers[5 + i] = SeriesPanels.laid(SeriesPanels.unequal(), -angles[i]);
+            layers[i] = SeriesPanels.laid(TestStacks.unequal(), angles[i]);
+            layers[5 + i] = SeriesPanels.laid(TestStacks.unequal(), -angles[i]);
         }
         layers[4] = SeriesPanels.foam(0.012);
         Panel panel = Panel.flat("crossed", 0.5, 0.5, SeriesPanels.laminate(layers));

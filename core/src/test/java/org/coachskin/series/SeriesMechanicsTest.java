@@ -223,7 +223,7 @@ class SeriesMechanicsTest {
     void clothAtAnAngleThatNothingBalancesIsRefusedWithWhatToDo() {
         Laminate slanted =
                 SeriesPanels.laminate(
-                        SeriesPanels.laid(SeriesPanels.unequal(), 30), SeriesPanels.foam(0.01));
+                        SeriesPanels.laid(TestStacks.unequal(), 30), SeriesPanels.foam(0.01));
         Panel panel = Panel.flat("slanted", 0.5, 0.5, slanted);
         NoAnswerException refused =
                 assertThrows(NoAnswerException.class, () -> solve(panel, new Load.Pressure(1000)));

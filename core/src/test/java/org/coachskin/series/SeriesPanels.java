@@ -18,11 +18,6 @@ final class SeriesPanels {
 
     private SeriesPanels() {}
 
-    /** A ply far from equal in its two directions. */
-    static Ply unequal() {
-        return TestStacks.ply(30e9, 9e9, 0.25, 4e9, 3.5e9, 0.5e-3);
-    }
-
     static Laminate laminate(Layer... layers) {
         return new Laminate(List.of(layers));
     }
@@ -45,7 +40,8 @@ final class SeriesPanels {
         Laminate oneSkin = TestStacks.sandwich(2, 0.012, 0, 12e6, 4.2e6);
         Ply ply = TestStacks.ply();
         Laminate bare = laminate(laid(ply, 0), laid(ply, 0), laid(ply, 45), laid(ply, 0));
-        Laminate uneven = laminate(laid(unequal(), 90), foam(0.01), laid(unequal(), 0));
+        Laminate uneven =
+                laminate(laid(TestStacks.unequal(), 90), foam(0.01), laid(TestStacks.unequal(), 0));
         Laminate sheet = laminate(laid(TestStacks.isotropic(70e9, 0.3, 1e-3), 0));
         Map<String, Panel> panels = new LinkedHashMap<>();
         panels.put("lid", lid());

@@ -9,8 +9,6 @@ import org.coachskin.TestStacks;
 import org.coachskin.analysis.Held;
 import org.coachskin.analysis.Response;
 import org.coachskin.analysis.SectionForces;
-import org.coachskin.laminate.Laminate;
-import org.coachskin.laminate.Layer;
 import org.coachskin.laminate.Patch;
 import org.coachskin.laminate.Triple;
 import org.coachskin.panel.Crown;
@@ -32,14 +30,6 @@ class EdgeReactionsTest {
 
     private static final double A = 0.8;
     private static final double B = 0.5;
-
-    private static Laminate uneven() {
-        return Laminate.of(
-                new Layer.Laid(TestStacks.ply(30e9, 9e9, 0.25, 4e9, 3.5e9, 5e-4), 0),
-                new Layer.Core(TestStacks.foam(12e6, 4.2e6), 0.01),
-                new Layer.Laid(TestStacks.ply(), 0),
-                new Layer.Laid(TestStacks.ply(), 0));
-    }
 
     /** X, Y, Z, moments about the x- and y-axis and the upright axis through left front. */
     private static double[] sum(List<EdgeReaction> reactions) {
@@ -65,7 +55,7 @@ class EdgeReactionsTest {
     @Test
     void edgesPadsAndSealBalanceWhatPressesAndHeats() {
         Panel panel =
-                Panel.flat("door", A, B, uneven())
+                Panel.flat("door", A, B, TestStacks.uneven())
                         .withOpenings(
                                 List.of(
                                         new Opening(
@@ -133,7 +123,7 @@ class EdgeReactionsTest {
 
     @Test
     void alongAnEdgeTheyAreTheForcesOfTheSection() {
-        Panel panel = Panel.flat("crown", A, B, uneven()).withCrown(new Crown(0.2, 0.1));
+        Panel panel = Panel.flat("crown", A, B, TestStacks.uneven()).withCrown(new Crown(0.2, 0.1));
         List<Load> loads = List.of(new Load.Pressure(1000));
         Response series = new SeriesAnalysis().statics(panel, loads);
         int seen = 0;
@@ -179,7 +169,7 @@ class EdgeReactionsTest {
                                 Fitting.Pad.hinge("left hinge", 0.1, 0.4),
                                 Fitting.Pad.hinge("right hinge", 0.7, 0.4),
                                 Fitting.Pad.latch("latch", 0.4, 0.1)));
-        Panel panel = Panel.flat("lid", A, B, uneven()).withSupport(pads);
+        Panel panel = Panel.flat("lid", A, B, TestStacks.uneven()).withSupport(pads);
         List<Load> loads = List.of(new Load.Pressure(1000));
         assertEquals(List.of(), new ShellAnalysis().edgeReactions(panel, loads));
     }

@@ -13,7 +13,6 @@ import org.coachskin.harmonic.Cholesky;
 import org.coachskin.harmonic.Theory;
 import org.coachskin.harmonic.WaveSystem;
 import org.coachskin.laminate.Laminate;
-import org.coachskin.laminate.Layer;
 import org.coachskin.laminate.Triple;
 import org.coachskin.panel.Crown;
 import org.coachskin.panel.Fitting;
@@ -35,13 +34,7 @@ class EigenshapesTest {
     private static final ShellAnalysis COARSE = new ShellAnalysis(3, false);
 
     private static Panel uneven(Crown crown) {
-        Laminate stack =
-                Laminate.of(
-                        new Layer.Laid(TestStacks.ply(30e9, 9e9, 0.25, 4e9, 3.5e9, 5e-4), 0),
-                        new Layer.Core(TestStacks.foam(12e6, 4.2e6), 0.01),
-                        new Layer.Laid(TestStacks.ply(), 0),
-                        new Layer.Laid(TestStacks.ply(), 0));
-        return Panel.flat("panel", A, B, stack).withCrown(crown);
+        return Panel.flat("panel", A, B, TestStacks.uneven()).withCrown(crown);
     }
 
     /** A panel that feels {@code n} everywhere, without having moved. */

@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import org.coachskin.NoAnswerException;
+import org.coachskin.TestFittings;
 import org.coachskin.TestStacks;
 import org.coachskin.analysis.CaseResponse;
 import org.coachskin.analysis.Held;
@@ -175,8 +176,7 @@ class HeldTest {
     }
 
     private static Fitting.Pad pad(double x, double y, Fitting.Direction... held) {
-        return new Fitting.Pad(
-                "pad", x, y, 0.04, 0.04, Set.of(held), Double.POSITIVE_INFINITY, Height.MIDDLE);
+        return TestFittings.pad(x, y, 0.04, held);
     }
 
     @Test

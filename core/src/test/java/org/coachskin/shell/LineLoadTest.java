@@ -4,16 +4,14 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import java.util.List;
-import java.util.Set;
 import java.util.function.DoubleBinaryOperator;
 import org.coachskin.NoAnswerException;
+import org.coachskin.TestFittings;
 import org.coachskin.TestStacks;
 import org.coachskin.analysis.Held;
 import org.coachskin.laminate.Laminate;
 import org.coachskin.laminate.Patch;
-import org.coachskin.panel.Fitting;
 import org.coachskin.panel.Fitting.Direction;
-import org.coachskin.panel.Height;
 import org.coachskin.panel.Load;
 import org.coachskin.panel.Opening;
 import org.coachskin.panel.Panel;
@@ -85,9 +83,9 @@ class LineLoadTest {
                 PANEL.withSupport(
                         new Support.Fittings(
                                 List.of(
-                                        rest(0.1, 0.1, Direction.values()),
-                                        rest(0.7, 0.1, Direction.Y, Direction.Z),
-                                        rest(0.4, 0.5, Direction.Z))));
+                                        TestFittings.pad(0.1, 0.1, 0.04, Direction.values()),
+                                        TestFittings.pad(0.7, 0.1, 0.04, Direction.Y, Direction.Z),
+                                        TestFittings.pad(0.4, 0.5, 0.04, Direction.Z))));
         Held held =
                 new ShellPanel(panel, Drawn.grid(Drawn.mesh(panel, List.of(line)), 4), 4, false)
                         .solve(List.of(line))
@@ -103,11 +101,6 @@ class LineLoadTest {
         assertEquals(force, z[0] + z[1] + z[2], 1e-7 * force);
         double x = (line.x1() + line.x2()) / 2;
         assertEquals(force * x, 0.1 * z[0] + 0.7 * z[1] + 0.4 * z[2], 1e-7 * force);
-    }
-
-    private static Fitting rest(double x, double y, Direction... held) {
-        double rigid = Double.POSITIVE_INFINITY;
-        return new Fitting.Pad("rest", x, y, 0.04, 0.04, Set.of(held), rigid, Height.MIDDLE);
     }
 
     @Test

@@ -38,7 +38,7 @@ class MechanicsTest {
 
     private static final double A = 0.6;
     private static final double B = 0.5;
-    private static final Ply UNEQUAL = TestStacks.ply(30e9, 9e9, 0.25, 4e9, 3.5e9, 0.5e-3);
+    private static final Ply UNEQUAL = TestStacks.unequal();
     private static final double[] XS = {0, 0.05, 0.09, 0.2, 0.3, 0.4, 0.51, 0.55, 0.6};
     private static final double[] YS = {0, 0.05, 0.09, 0.2, 0.3, 0.4, 0.5};
 

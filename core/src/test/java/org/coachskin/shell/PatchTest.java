@@ -23,9 +23,7 @@ class PatchTest {
                 0.8,
                 0.8,
                 Laminate.of(
-                        new Layer.Laid(
-                                TestStacks.ply(30e9, 9e9, 0.25, 4e9, 3.5e9, 0.5e-3),
-                                StrictMath.toRadians(30)),
+                        new Layer.Laid(TestStacks.unequal(), StrictMath.toRadians(30)),
                         new Layer.Core(TestStacks.foam(12e6, 4.2e6), 0.01),
                         new Layer.Laid(TestStacks.ply(), 0)));
     }

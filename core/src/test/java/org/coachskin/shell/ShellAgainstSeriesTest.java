@@ -37,7 +37,7 @@ class ShellAgainstSeriesTest {
     }
 
     private static Laminate uneven() {
-        Ply unequal = TestStacks.ply(30e9, 9e9, 0.25, 4e9, 3.5e9, 0.5e-3);
+        Ply unequal = TestStacks.unequal();
         return laid(
                 new Layer.Laid(unequal, Math.PI / 2),
                 new Layer.Core(TestStacks.foam(12e6, 4.2e6), 0.01),

@@ -6,7 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Set;
+import org.coachskin.TestFittings;
 import org.coachskin.TestStacks;
 import org.coachskin.analysis.Held;
 import org.coachskin.analysis.Response;
@@ -226,8 +226,7 @@ class TurnedTest {
     }
 
     private static Fitting rest(double x, double y, Direction... held) {
-        double rigid = Double.POSITIVE_INFINITY;
-        return new Fitting.Pad("rest", x, y, IN, IN, Set.of(held), rigid, Height.MIDDLE);
+        return TestFittings.pad(x, y, IN, held);
     }
 
     @Test

@@ -32,10 +32,10 @@ public record HonestShares(
         List<Double> errors = new ArrayList<>();
         List<Double> ratios = new ArrayList<>();
         int under = 0;
-        for (int i = 0; i < rows.size(); i++) {
-            if (rows.get(i).kind().equals(kind)) {
-                double error = rows.get(i).error();
-                double estimate = rows.get(i).estimate();
+        for (Row row : rows) {
+            if (row.kind().equals(kind)) {
+                double error = row.error();
+                double estimate = row.estimate();
                 errors.add(error);
                 ratios.add(estimate / Math.max(error, DIGITS));
                 under += error <= estimate + DIGITS ? 1 : 0;

@@ -10,7 +10,6 @@ import org.coachskin.panel.Edge;
 import org.coachskin.panel.Fitting;
 import org.coachskin.panel.Fitting.Direction;
 import org.coachskin.panel.Fitting.Motion;
-import org.coachskin.panel.Height;
 import org.coachskin.panel.Panel;
 import org.coachskin.panel.Stretch;
 import org.coachskin.panel.Support;
@@ -47,18 +46,6 @@ abstract class BucklingTable extends ShellTable {
         fittings.add(pad(0.5 * a, 0.5 * b, 0.1 * b, Direction.X, Direction.Y));
         fittings.add(pad(0.75 * a, 0.5 * b, 0.1 * b, Direction.Y));
         return new Panel("plate", a, b, Crown.FLAT, laminate, new Support.Fittings(fittings));
-    }
-
-    private static Fitting pad(double x, double y, double size, Direction... directions) {
-        return new Fitting.Pad(
-                "pad",
-                x,
-                y,
-                size,
-                size,
-                Set.of(directions),
-                Double.POSITIVE_INFINITY,
-                Height.MIDDLE);
     }
 
     /** Returns how many times these forces per width on its rim a panel takes. */

@@ -8,7 +8,6 @@ import org.coachskin.panel.Crown;
 import org.coachskin.panel.Fitting;
 import org.coachskin.panel.Fitting.Direction;
 import org.coachskin.panel.Fitting.Motion;
-import org.coachskin.panel.Height;
 import org.coachskin.panel.Panel;
 import org.coachskin.panel.Region;
 import org.coachskin.panel.Stretch;
@@ -131,16 +130,7 @@ class FreeFrequenciesTest extends ShellTable {
                                 .toList());
         // In the middle of the edges, where the lowest shape stands still.
         for (double[] at : new double[][] {{0.1, 0.5}, {0.9, 0.5}, {0.5, 0.1}, {0.5, 0.9}}) {
-            fittings.add(
-                    new Fitting.Pad(
-                            "pad",
-                            at[0] * SIDE,
-                            at[1] * SIDE,
-                            0.1 * SIDE,
-                            0.1 * SIDE,
-                            Set.of(Direction.Z),
-                            soft,
-                            Height.MIDDLE));
+            fittings.add(pad(at[0] * SIDE, at[1] * SIDE, 0.1 * SIDE, soft, Direction.Z));
         }
         return new Panel(
                 "plate",

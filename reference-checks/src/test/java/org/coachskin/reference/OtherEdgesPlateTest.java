@@ -2,12 +2,10 @@ package org.coachskin.reference;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Set;
 import org.coachskin.analysis.Response;
 import org.coachskin.panel.Crown;
 import org.coachskin.panel.Fitting;
 import org.coachskin.panel.Fitting.Direction;
-import org.coachskin.panel.Height;
 import org.coachskin.panel.Panel;
 import org.coachskin.panel.Support;
 
@@ -66,16 +64,7 @@ class OtherEdgesPlateTest extends ShellTable {
         List<Fitting> corners = new ArrayList<>();
         for (double x : new double[] {size / 2, SIDE - size / 2}) {
             for (double y : new double[] {size / 2, SIDE - size / 2}) {
-                corners.add(
-                        new Fitting.Pad(
-                                "pad",
-                                x,
-                                y,
-                                size,
-                                size,
-                                Set.of(Direction.values()),
-                                Double.POSITIVE_INFINITY,
-                                Height.MIDDLE));
+                corners.add(pad(x, y, size, Direction.values()));
             }
         }
         Support support = new Support.Fittings(corners);

@@ -13,6 +13,7 @@ import org.coachskin.laminate.Ply;
 import org.coachskin.panel.Crown;
 import org.coachskin.panel.Edge;
 import org.coachskin.panel.Fitting;
+import org.coachskin.panel.Fitting.Direction;
 import org.coachskin.panel.Fitting.Motion;
 import org.coachskin.panel.Height;
 import org.coachskin.panel.Load;
@@ -108,6 +109,15 @@ abstract class ShellTable extends WorkedOutTable {
 
     static Fitting held(Stretch stretch, Set<Motion> held) {
         return new Fitting.HeldEdge(stretch, held, Height.MIDDLE);
+    }
+
+    /** Returns a square pad that gives nowhere. */
+    static Fitting pad(double x, double y, double size, Direction... held) {
+        return pad(x, y, size, Double.POSITIVE_INFINITY, held);
+    }
+
+    static Fitting pad(double x, double y, double size, double stiffness, Direction... held) {
+        return new Fitting.Pad("pad", x, y, size, size, Set.of(held), stiffness, Height.MIDDLE);
     }
 
     /** Returns a support that holds the whole rim in one way. */

@@ -1,6 +1,5 @@
 package org.coachskin.shell;
 
-import java.util.ArrayList;
 import java.util.List;
 import org.apache.commons.math3.analysis.integration.gauss.GaussIntegrator;
 import org.coachskin.laminate.Triple;
@@ -61,19 +60,14 @@ public final class Pushed {
         Basis basis = shell.model.reference.basis;
         double[] turn = shell.model.section(piece.triangle()).turn(0);
         double[] force = {x, y, 0, turn[0] * x, turn[0] * y, turn[1] * x, turn[1] * y};
-        List<Integer> functions = new ArrayList<>();
-        functions.add(shell.model.grid.ends[2 * piece.edge()]);
-        functions.add(shell.model.grid.ends[2 * piece.edge() + 1]);
-        for (int k = 0; k < basis.perEdge; k++) {
-            functions.add(unknowns.ofEdge(piece.edge(), k));
-        }
+        int[] functions = unknowns.ofEdge(shell.model.grid, piece.edge());
         GaussIntegrator gauss = ReferenceTriangle.line(basis.order + 1);
         for (int q = 0; q < basis.order + 1; q++) {
             double[] trace = basis.onEdge(gauss.getPoint(q));
             double[] way = shell.model.grid.onEdge(piece.edge(), gauss.getPoint(q));
             double length = gauss.getWeight(q) * Math.hypot(way[2], way[3]);
             for (int i = 0; i < trace.length; i++) {
-                int f = functions.get(i);
+                int f = functions[i];
                 for (int k = 0; k < unknowns.width(f); k++) {
                     double work = 0;
                     for (int field = 0; field < Section.FIELDS; field++) {

@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Consumer;
+import org.apache.commons.math3.stat.regression.SimpleRegression;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -80,20 +81,11 @@ class ShellGrowth {
 
     private static void line(PrintStream out, String name, double[] ms, List<ShellSteps> sizes) {
         out.printf("%-10s", name);
-        double x = 0;
-        double y = 0;
-        double xx = 0;
-        double xy = 0;
+        SimpleRegression powers = new SimpleRegression();
         for (int i = 0; i < ms.length; i++) {
             out.printf(Locale.ROOT, "%10.1f", ms[i]);
-            double a = Math.log(sizes.get(i).unknowns());
-            double b = Math.log(ms[i]);
-            x += a;
-            y += b;
-            xx += a * a;
-            xy += a * b;
+            powers.addData(Math.log(sizes.get(i).unknowns()), Math.log(ms[i]));
         }
-        int n = ms.length;
-        out.printf(Locale.ROOT, "%10.2f%n", (n * xy - x * y) / (n * xx - x * x));
+        out.printf(Locale.ROOT, "%10.2f%n", powers.getSlope());
     }
 }

@@ -76,12 +76,23 @@ final class ShellSteps {
     }
 
     private static Panel door() {
-        Strength any = new Strength(1, Strength.Level.MEAN, Strength.Event.BREAKING, source());
+        Strength any = new Strength(1, Strength.Level.MEAN, Strength.Event.BREAKING, Source.YOURS);
         PlyStrength strength = new PlyStrength(any, any, any, any, any);
         Ply ply =
                 new Ply(
-                        "ply", 18e9, 18e9, 0.15, 3e9, 3e9, 3e9, 4e-4, 1800, 0, 0, strength,
-                        source());
+                        "ply",
+                        18e9,
+                        18e9,
+                        0.15,
+                        3e9,
+                        3e9,
+                        3e9,
+                        4e-4,
+                        1800,
+                        0,
+                        0,
+                        strength,
+                        Source.YOURS);
         Foam foam = MaterialLibrary.standard().foam(Foam.Kind.POLYURETHANE, 64).orElseThrow();
         Layer.Laid laid = new Layer.Laid(ply, 0);
         Laminate stack = Laminate.of(laid, new Layer.Core(foam, 0.012), laid, laid);
@@ -103,10 +114,6 @@ final class ShellSteps {
                                         Set.of(Motion.values()),
                                         Height.MIDDLE),
                                 new Fitting.RubberSeal(rubber, 50, 0.006, 0.009, 50))));
-    }
-
-    private static Source source() {
-        return Source.YOURS;
     }
 
     /** Returns how many unknowns there are. */
