@@ -15,6 +15,12 @@ import org.jspecify.annotations.Nullable;
  */
 final class Element {
 
+    /**
+     * The last step of Newton's method, in sides of the element: its square is left. In a triangle
+     * of some hundredths of a millimetre rounding of the place is a good part of it.
+     */
+    private static final double MET = 1e-9;
+
     private final double[] x;
     private final double[] y;
 
@@ -235,7 +241,7 @@ final class Element {
             double dEta = (m[2] * ry - m[3] * rx) / det;
             xi += dXi;
             eta += dEta;
-            met = Math.abs(dXi) + Math.abs(dEta) < 1e-12;
+            met = Math.abs(dXi) + Math.abs(dEta) < MET;
         }
         local[0] = xi;
         local[1] = eta;

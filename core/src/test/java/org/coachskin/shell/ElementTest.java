@@ -174,4 +174,24 @@ class ElementTest {
             assertEquals(-1, disc.locate(0.5 + 0.52, 0.5, local));
         }
     }
+
+    /** As beside a corner where two lines are 1.9 mm apart; it used to be lost in rounding. */
+    @Test
+    void aTriangleThinnerThanAHairIsFound() {
+        double[] x = {2.46990, 2.46992, 2.46991};
+        double[] y = {1.41910, 1.41911, 1.41913};
+        Element small = new Element(x, y, new Bulge[3]);
+        for (int i = 0; i <= 20; i++) {
+            for (int j = 0; j <= 20 - i; j++) {
+                double[] place = small.map(i / 20.0, j / 20.0);
+                double[] local = new double[2];
+
+                assertEquals(
+                        Math.max(Math.max(-i, -j), i + j - 20) / 20.0,
+                        small.locate(place[0], place[1], local),
+                        1e-9);
+                assertArrayEquals(new double[] {i / 20.0, j / 20.0}, local, 1e-9);
+            }
+        }
+    }
 }
