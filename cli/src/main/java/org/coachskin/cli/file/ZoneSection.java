@@ -162,7 +162,7 @@ final class ZoneSection {
         if (keys.has("step")) {
             findings.addLater(
                     keys.keyNode("step"),
-                    "A strip or an insert is not laid in steps.",
+                    "A strip or an insert laid in steps cannot be worked out yet.",
                     "Take   step   out; how far a strip slopes at its edges is   bevel: 45 mm");
         }
         if (keys.has("bevel") && !named.get(0).equals("foam strip")) {
