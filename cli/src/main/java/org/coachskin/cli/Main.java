@@ -49,7 +49,7 @@ public final class Main {
     }
 
     /** Writes all of a text, and says whether that went well. */
-    private static boolean print(FileDescriptor to, String text) {
+    static boolean print(FileDescriptor to, String text) {
         // The stream is the terminal's own and stays open.
         FileOutputStream stream = new FileOutputStream(to);
         try {
