@@ -15,7 +15,6 @@ import org.coachskin.check.Spread;
 import org.coachskin.check.Swept;
 import org.coachskin.check.Verdict;
 import org.coachskin.design.Change;
-import org.coachskin.design.Comparison;
 import org.coachskin.failure.Mode;
 import org.coachskin.laminate.PrimaryInput;
 import org.coachskin.prove.StripTest;
@@ -86,22 +85,8 @@ final class VerdictJson {
         return json;
     }
 
-    static Map<String, Object> compare(Comparison comparison) {
-        Map<String, Object> json = Json.answer("compare");
-        List<Object> columns = new ArrayList<>();
-        for (Comparison.Column column : comparison.columns()) {
-            Map<String, Object> row = new LinkedHashMap<>();
-            row.put("name", column.name());
-            row.put("stiffnessGainedPerMass", comparison.gainPerMass(column));
-            row.putAll(verdict(column.verdict(), Map.of()));
-            columns.add(row);
-        }
-        json.put("panels", columns);
-        json.put("handScatter", comparison.handScatter());
-        return json;
-    }
-
-    private static Map<String, Object> verdict(Verdict verdict, Map<Mode, Spread> spreads) {
+    /** Returns a verdict as one object among others. */
+    static Map<String, Object> verdict(Verdict verdict, Map<Mode, Spread> spreads) {
         Job job = verdict.job();
         Map<String, Object> json = new LinkedHashMap<>();
         json.put("panel", job.panel().name());
