@@ -26,7 +26,7 @@ final class CompareJson {
             row.put("loadedAsTheFirst", comparison.isLoadedAlike(column));
             row.put("againstTheFirst", againstTheFirst(comparison, column));
             row.put("weights", weights(column.weights()));
-            row.putAll(VerdictJson.verdict(column.verdict(), Map.of()));
+            row.putAll(VerdictJson.verdict(column.verdict(), Map.of(), List.of()));
             columns.add(row);
         }
         json.put("panels", columns);

@@ -11,6 +11,7 @@ import org.coachskin.check.Concentration;
 import org.coachskin.check.Job;
 import org.coachskin.check.Margin;
 import org.coachskin.check.Movement;
+import org.coachskin.check.PanelCheck;
 import org.coachskin.check.Spread;
 import org.coachskin.check.Swept;
 import org.coachskin.check.Verdict;
@@ -32,7 +33,7 @@ final class VerdictJson {
             StripTest strip,
             Optional<Swept> swept) {
         Map<String, Object> json = Json.answer("check");
-        json.putAll(verdict(verdict, spreads));
+        json.putAll(verdict(verdict, spreads, new PanelCheck().firstOrder(verdict)));
         List<Object> rows = new ArrayList<>();
         for (Change change : changes) {
             Map<String, Object> row = new LinkedHashMap<>();
@@ -85,8 +86,13 @@ final class VerdictJson {
         return json;
     }
 
-    /** Returns a verdict as one object among others. */
-    static Map<String, Object> verdict(Verdict verdict, Map<Mode, Spread> spreads) {
+    /**
+     * Returns a verdict as one object among others.
+     *
+     * @param firstOrder each movement by first-order theory; empty where it is not asked
+     */
+    static Map<String, Object> verdict(
+            Verdict verdict, Map<Mode, Spread> spreads, List<Double> firstOrder) {
         Job job = verdict.job();
         Map<String, Object> json = new LinkedHashMap<>();
         json.put("panel", job.panel().name());
@@ -105,9 +111,12 @@ final class VerdictJson {
                         verdict.margins().stream()
                                 .map(m -> mode(m, spreads.get(m.mode())))
                                 .toList()));
-        json.put(
-                "movements",
-                new ArrayList<>(verdict.movements().stream().map(VerdictJson::movement).toList()));
+        List<Object> movements = new ArrayList<>();
+        for (int i = 0; i < verdict.movements().size(); i++) {
+            double plain = firstOrder.isEmpty() ? Double.NaN : firstOrder.get(i);
+            movements.add(movement(verdict.movements().get(i), plain));
+        }
+        json.put("movements", movements);
         json.put("held", held(verdict));
         verdict.felt().ifPresent(felt -> json.put("feltStiffness", spread(felt)));
         json.put("frequency", verdict.frequency());
@@ -185,7 +194,7 @@ final class VerdictJson {
         return json;
     }
 
-    private static Map<String, Object> movement(Movement movement) {
+    private static Map<String, Object> movement(Movement movement, double firstOrder) {
         Map<String, Object> json = new LinkedHashMap<>();
         json.put("load", movement.loadCase());
         json.put("force", movement.force());
@@ -194,7 +203,9 @@ final class VerdictJson {
         json.put("sliding", movement.sliding());
         json.put("seal", movement.seal());
         json.put("dent", movement.dent());
-        json.put("firstOrder", movement.firstOrder());
+        json.put("x", movement.at().x());
+        json.put("y", movement.at().y());
+        json.put("firstOrder", firstOrder);
         return json;
     }
 
