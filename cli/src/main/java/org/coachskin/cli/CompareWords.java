@@ -193,8 +193,9 @@ final class CompareWords {
         }
         double most = gain(gaining.get(0));
         List<Comparison.Column> best =
-                gaining.stream().filter(c -> gain(c) >= most * (1 - ALIKE)).toList();
-        List<Comparison.Column> rest = gaining.subList(best.size(), gaining.size());
+                inOrder(gaining.stream().filter(c -> gain(c) >= most * (1 - ALIKE)).toList());
+        List<Comparison.Column> rest = new ArrayList<>(gaining);
+        rest.removeAll(best);
         StringBuilder words = new StringBuilder("Per added ");
         words.append(figures.massName()).append(", ");
         if (best.size() > 1) {
@@ -208,7 +209,10 @@ final class CompareWords {
         }
         words.append(' ').append(figures.stiffnessName());
         if (!rest.isEmpty()) {
-            words.append(times(gain(best.get(best.size() - 1)) / gain(rest.get(0))))
+            words.append(
+                            times(
+                                    best.stream().mapToDouble(this::gain).min().orElse(most)
+                                            / gain(rest.get(0))))
                     .append(
                             joined(
                                     rest.stream()
@@ -236,6 +240,10 @@ final class CompareWords {
             return ", about twice as much as ";
         }
         return ratio >= 1.4 ? ", half as much again as " : ", more than ";
+    }
+
+    private List<Comparison.Column> inOrder(List<Comparison.Column> group) {
+        return columns.stream().filter(group::contains).toList();
     }
 
     private double gain(Comparison.Column column) {

@@ -77,6 +77,7 @@ class WholeOutputTest {
                 "bad-three, check BAD/three-mistakes.yaml",
                 "bad-held, check BAD/held.yaml",
                 "bad-later, check BAD/later.yaml",
+                "no-answer-variant, compare BAD/variant-on-a-latch.yaml",
                 "no-variants, compare EXAMPLES/bare-panel.yaml",
             })
     void printsWhatIsKept(String name, String line) throws IOException {
