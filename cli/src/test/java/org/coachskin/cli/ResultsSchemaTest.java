@@ -31,6 +31,7 @@ class ResultsSchemaTest {
                 "check ../examples/panels/lid-on-a-stay.yaml",
                 "check nowhere.yaml",
                 "compare ../examples/panels/last-ply.yaml",
+                "reinforce ../examples/panels/trailer-door.yaml window",
                 "schedule ../examples/panels/luggage-lid.yaml",
                 "schedule ../examples/panels/bare-panel.yaml",
                 "materials",

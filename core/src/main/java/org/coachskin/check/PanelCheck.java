@@ -148,6 +148,11 @@ public final class PanelCheck {
         return worstOfEachMode(placed, cases(placed));
     }
 
+    /** Returns the mass of the panel, turned edges and zones counted [kg]. */
+    public double mass(Job job) {
+        return solvers.of(job).mass(job.panel());
+    }
+
     private List<CaseCheck> cases(Job job) {
         return cases(job, solvers.of(job));
     }
