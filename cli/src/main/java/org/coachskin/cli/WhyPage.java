@@ -38,6 +38,7 @@ final class WhyPage {
 
     private final Verdict verdict;
     private final Figures figures;
+    private final PanelCheck check = new PanelCheck();
 
     WhyPage(Verdict verdict, Figures figures) {
         this.verdict = verdict;
@@ -273,20 +274,44 @@ final class WhyPage {
                 Concentration.of(verdict, margin).ifPresent(c -> concentration(page, c));
             }
             case FELT_STIFFNESS, SAG -> {
-                Movement movement =
-                        verdict.movements().stream()
-                                .filter(m -> m.loadCase().equals(margin.loadCase()))
-                                .findFirst()
-                                .orElseThrow();
+                Movement movement = verdict.movementUnder(margin.loadCase());
+                int which = verdict.movements().indexOf(movement);
                 page.paragraph(
                         "First-order theory, in which skins and foam turn together, gives "
-                                + figures.fineMovement(movement.firstOrder())
+                                + figures.fineMovement(check.firstOrder(verdict).get(which))
                                 + " in place of "
                                 + figures.fineMovement(movement.total())
                                 + ". It leaves out the dent and errs beside small patches.");
             }
-            default -> page.paragraph("None for this mode.");
+            default -> {}
         }
+        check.otherwise(verdict).stream()
+                .filter(other -> other.mode() == margin.mode())
+                .findFirst()
+                .ifPresentOrElse(
+                        other -> page.paragraph(byElements(margin, other)),
+                        () -> {
+                            if (hasNoOther(margin.mode())) {
+                                page.paragraph("None for this mode.");
+                            }
+                        });
+    }
+
+    private String byElements(Margin margin, Margin other) {
+        return "Finite elements, which share nothing with the series but the stiffness of the stack, have "
+                + (margin.mode() == Mode.FELT_STIFFNESS
+                        ? amount(other, other.applied())
+                                + " in place of "
+                                + amount(margin, margin.applied())
+                        : "it fit "
+                                + Figures.times(other.multiplier())
+                                + " times in place of "
+                                + Figures.times(margin.multiplier()))
+                + ".";
+    }
+
+    private static boolean hasNoOther(Mode mode) {
+        return !mode.isOfPlies() && mode != Mode.FELT_STIFFNESS && mode != Mode.SAG;
     }
 
     private static void concentration(Page page, Concentration raised) {
@@ -305,7 +330,6 @@ final class WhyPage {
     private void otherCriteria(Page page) {
         Page.Table table = new Page.Table("lr").row("weakest ply of all, by", "the load fits");
         Job job = verdict.job();
-        PanelCheck check = new PanelCheck();
         for (PlyCriterion criterion : CRITERIA) {
             Job other = job.withLimits(job.limits().withCriterion(criterion));
             check.margins(other).stream()
