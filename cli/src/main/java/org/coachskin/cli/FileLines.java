@@ -2,6 +2,7 @@ package org.coachskin.cli;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.regex.Pattern;
 import org.coachskin.laminate.Schedule;
 import org.coachskin.material.Foam;
@@ -78,13 +79,13 @@ final class FileLines {
         }
         ZoneRecipe.OtherFoam other = (ZoneRecipe.OtherFoam) recipe.build();
         Foam foam = other.foam().orElseThrow();
-        return where
-                + ", insert: "
-                + foam.name()
-                + " "
-                + mm(other.thickness())
-                + over(other.over())
-                + "}";
+        String what =
+                foam.kind() == Foam.Kind.OTHER
+                        ? foam.name()
+                        : foam.kind().name().toLowerCase(Locale.ROOT)
+                                + " "
+                                + Figures.METRIC.density(foam.density());
+        return where + ", insert: " + what + " " + mm(other.thickness()) + over(other.over()) + "}";
     }
 
     private static String over(List<Schedule.Item> over) {

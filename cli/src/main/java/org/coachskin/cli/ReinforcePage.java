@@ -285,18 +285,21 @@ final class ReinforcePage {
     private void covered() {
         page.line("Not covered");
         page.paragraph(
-                (found.target() instanceof Target.Hole
-                                ? "What sits in the "
+                "Glue lines, the stress a turned skin bears round its corner, a crash"
+                        + (found.target() instanceof Target.Hole
+                                ? "; what sits in the "
                                         + found.target().name()
-                                        + ", its seal, glass that breaks; "
+                                        + ", its seal, glass that breaks."
                                 : found.target() instanceof Target.Hardware
-                                        ? "Screws, bolts and what they are fixed to; "
-                                        : "")
-                        + "the stress a turned skin bears round its corner, glue lines, a crash.");
+                                        ? "; screws, bolts and what they are fixed to."
+                                        : "."));
         page.blank();
     }
 
     private void next() {
+        if (found.isNeedless() || shown().isEmpty()) {
+            return;
+        }
         page.line("Next");
         page.line(
                 "    coachskin check "

@@ -40,10 +40,12 @@ final class ReinforceWords {
         List<String> said = new ArrayList<>();
         if (found.isNeedless()) {
             said.add(
-                    "It holds every limit with nothing round the "
+                    "Nothing more is needed for the "
                             + found.target().name()
+                            + ": it holds every limit "
+                            + (found.target() instanceof Target.Lip ? "as drawn" : "without")
                             + (Remarks.clearly(bare) ? "." : ", if barely.")
-                            + " "
+                            + " Nearest to its limit: "
                             + shortest(bare)
                             + ".");
         } else if (found.chosen().isPresent()) {
@@ -56,6 +58,12 @@ final class ReinforceWords {
                             : "Nothing that was tried holds.");
             said.add(nearest(found.nearest().get()));
             said.add(wasShort());
+            if (found.isBesideThePoint()) {
+                said.add(
+                        "The "
+                                + found.target().name()
+                                + " has little to do with it: the panel is short of that elsewhere.");
+            }
         } else {
             said.add(
                     found.stopped()
@@ -228,16 +236,15 @@ final class ReinforceWords {
                                 ? "Chosen: the lightest of "
                                         + found.offered()
                                         + " that holds every limit"
-                                : found.offered() + " were looked at")
-                        + "; "
-                        + solved
-                        + (solved == 1 ? " was" : " were")
-                        + " solved by every limit"
+                                : found.tried().size() + " were looked at")
                         + (told > 0
-                                ? ", of the other "
+                                ? "; "
+                                        + solved
+                                        + (solved == 1 ? " was" : " were")
+                                        + " solved by every limit, of the other "
                                         + told
                                         + " the stiffness was told from a few, as a rule 0 to 2 % high."
-                                : "."));
+                                : ", each by every limit."));
         if (isOfStiffness()) {
             reached().ifPresent(said::add);
             wider().ifPresent(said::add);

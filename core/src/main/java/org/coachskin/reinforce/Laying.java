@@ -72,7 +72,7 @@ public final class Laying {
      *
      * @param bare the job without any of it
      */
-    static Job on(Job bare, Target target, Measure measure) {
+    public static Job on(Job bare, Target target, Measure measure) {
         Panel panel = bare.panel();
         if (measure.radius() > 0 && target instanceof Target.Hole hole) {
             Shape.Rectangle r = (Shape.Rectangle) hole.opening().shape();
@@ -124,7 +124,8 @@ public final class Laying {
                 steps.add(
                         new ZoneRecipe(
                                 most == 1 ? name : name + ", " + k + (k == 1 ? " ply" : " plies"),
-                                target.region(panel, width - (k - 1) * Practice.STEP),
+                                target.region(
+                                        panel, Practice.rounded(width - (k - 1) * Practice.STEP)),
                                 new ZoneRecipe.MorePlies(
                                         copies(plies.ply(), Math.min(k, plies.outside())),
                                         copies(plies.ply(), Math.min(k, plies.inside())))));
@@ -137,7 +138,7 @@ public final class Laying {
                 zones.add(
                         new ZoneRecipe(
                                 name + ", plies past the strip",
-                                target.region(panel, width + landing(strip)),
+                                target.region(panel, Practice.rounded(width + landing(strip))),
                                 new ZoneRecipe.MorePlies(List.of(), strip.over())));
             }
             zones.add(

@@ -7,11 +7,14 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeSet;
+import org.coachskin.NoAnswerException;
+import org.coachskin.Problem;
 import org.coachskin.check.Job;
 import org.coachskin.check.Verdict;
 import org.coachskin.failure.Mode;
 import org.coachskin.laminate.Schedule;
 import org.coachskin.material.Cloth;
+import org.coachskin.material.Foam;
 import org.coachskin.material.Inserts;
 import org.coachskin.material.MaterialLibrary;
 import org.coachskin.panel.Opening;
@@ -34,22 +37,51 @@ final class Offers {
     private final Job drawn;
     private final Job bare;
     private final Target target;
+    private final Rules rules;
     private final Room room;
 
     /**
      * @param drawn the job as the file draws it, whose cloths are at hand
      * @param bare without what it lays to reinforce the target
      */
-    Offers(MaterialLibrary library, Job drawn, Job bare, Target target) {
+    Offers(MaterialLibrary library, Job drawn, Job bare, Target target, Rules rules) {
         this.library = library;
         this.drawn = drawn;
         this.bare = bare;
         this.target = target;
+        this.rules = rules;
         room = Room.round(bare, target);
     }
 
-    Room room() {
-        return room;
+    /**
+     * Refuses a search for nothing.
+     *
+     * @throws NoAnswerException saying whether room or rules leave nothing
+     */
+    void refuseNone() {
+        boolean some = builds().stream().anyMatch(build -> !widths(build).isEmpty());
+        if (some || edges().contains(true)) {
+            return;
+        }
+        String round = "the " + target.name();
+        if (room.plies() < Practice.OVERLAP) {
+            throw new NoAnswerException(
+                    new Problem(
+                            "",
+                            "",
+                            "There is no room to reinforce "
+                                    + round
+                                    + ": a band wants 20 mm, and there are "
+                                    + Math.max(0, (int) Math.floor(1000 * room.plies() + 1e-6))
+                                    + " mm.",
+                            "Move it, or make it smaller."));
+        }
+        throw new NoAnswerException(
+                new Problem(
+                        "",
+                        "",
+                        "Of what is allowed nothing is left to try for " + round + ".",
+                        "Allow more, or wider:  coachskin reinforce --help"));
     }
 
     /**
@@ -76,7 +108,7 @@ final class Offers {
 
     /** Returns whether the edge is left raw, turned, or either is tried. */
     List<Boolean> edges() {
-        boolean raw = target.turned().isPresent() && hasFoam();
+        boolean raw = target.turned().isPresent() && hasFoam() && rules.allows(Rules.Means.TURNED);
         return raw ? List.of(false, true) : List.of(false);
     }
 
@@ -87,13 +119,14 @@ final class Offers {
     /** The radius it has; a better one too where skins are short of strength at a tight corner. */
     private List<Double> radii(Verdict verdict) {
         boolean skins =
-                verdict.margins().stream()
-                        .anyMatch(
-                                m ->
-                                        !m.holds()
-                                                && (m.mode().isOfPlies()
-                                                        || m.mode() == Mode.WRINKLING
-                                                        || m.mode() == Mode.CORE_SHEAR));
+                rules.allows(Rules.Means.CORNERS)
+                        && verdict.margins().stream()
+                                .anyMatch(
+                                        m ->
+                                                !m.holds()
+                                                        && (m.mode().isOfPlies()
+                                                                || m.mode() == Mode.WRINKLING
+                                                                || m.mode() == Mode.CORE_SHEAR));
         if (skins
                 && target instanceof Target.Hole hole
                 && hole.opening().shape() instanceof Shape.Rectangle r) {
@@ -107,8 +140,29 @@ final class Offers {
         return List.of(0.0);
     }
 
-    /** What is laid, of every width. */
+    /** Returns what may be laid, of every width. */
     List<Build> builds() {
+        return everything().stream().filter(this::isAllowed).toList();
+    }
+
+    private boolean isAllowed(Build build) {
+        if (build instanceof Build.Plies plies) {
+            boolean shows = plies.outside() > 0 && hasFoam();
+            return rules.allows(Rules.Means.PLIES) && (!shows || rules.allows(Rules.Means.OUTSIDE));
+        }
+        if (build instanceof Build.Strip strip) {
+            return rules.allows(Rules.Means.STRIP) && strip.thickness() <= rules.highest() + 1e-9;
+        }
+        if (build instanceof Build.Insert insert) {
+            return rules.allows(
+                    insert.foam().kind() == Foam.Kind.OTHER
+                            ? Rules.Means.INSERT
+                            : Rules.Means.FOAM);
+        }
+        return rules.allows(Rules.Means.PLIES);
+    }
+
+    private List<Build> everything() {
         List<Build> builds = new ArrayList<>();
         if (target instanceof Target.Lip) {
             for (Schedule.Item ply : plies()) {
@@ -177,7 +231,9 @@ final class Offers {
             return List.of(0.0);
         }
         if (target instanceof Target.Hardware) {
-            return Practice.PAST.stream().filter(past -> past <= room.plies() + 1e-9).toList();
+            return Practice.PAST.stream()
+                    .filter(past -> past <= Math.min(rules.widest(), room.plies()) + 1e-9)
+                    .toList();
         }
         return columns().stream().filter(width -> fits(build, width)).toList();
     }
@@ -187,11 +243,13 @@ final class Offers {
      * narrower ones.
      */
     List<Double> columns() {
-        List<Double> room =
-                Practice.WIDTHS.stream().filter(w -> w <= this.room.plies() + 1e-9).toList();
-        List<Double> some = new ArrayList<>(room.subList(0, Math.min(1, room.size())));
-        for (double width : room) {
-            boolean usual = width == 0.06 || width == 0.04 || room.size() <= WIDTHS;
+        List<Double> fitting =
+                Practice.WIDTHS.stream()
+                        .filter(w -> w <= Math.min(rules.widest(), room.plies()) + 1e-9)
+                        .toList();
+        List<Double> some = new ArrayList<>(fitting.subList(0, Math.min(1, fitting.size())));
+        for (double width : fitting) {
+            boolean usual = width == 0.06 || width == 0.04 || fitting.size() <= WIDTHS;
             if (usual && !some.contains(width) && some.size() < WIDTHS) {
                 some.add(width);
             }
@@ -208,18 +266,14 @@ final class Offers {
                 lines.add(width);
                 if (build instanceof Build.Plies plies) {
                     for (int k = 1; k < plies.plies(); k++) {
-                        lines.add(rounded(width - k * Practice.STEP));
+                        lines.add(Practice.rounded(width - k * Practice.STEP));
                     }
                 } else if (build instanceof Build.Strip strip && !strip.over().isEmpty()) {
-                    lines.add(rounded(width + Laying.landing(strip)));
+                    lines.add(Practice.rounded(width + Laying.landing(strip)));
                 }
             }
         }
         return List.copyOf(lines);
-    }
-
-    private static double rounded(double metres) {
-        return Math.rint(1e6 * metres) / 1e6;
     }
 
     private boolean fits(Build build, double width) {
@@ -229,10 +283,8 @@ final class Offers {
                     && width + strip.thickness() <= room.raised() + slack
                     && width + Laying.landing(strip) <= room.plies() + slack;
         }
-        if (build instanceof Build.Plies plies) {
-            return width <= room.plies() + slack && Laying.fits(width, plies.plies());
-        }
-        return width <= room.plies() + slack;
+        return width <= room.plies() + slack
+                && (!(build instanceof Build.Plies plies) || Laying.fits(width, plies.plies()));
     }
 
     /** Cloths of the file, the heaviest first, laid along the sides; two at most. */

@@ -35,6 +35,11 @@ public final class Practice {
 
     private Practice() {}
 
+    /** Returns a length without what rounding has left at its end. */
+    static double rounded(double metres) {
+        return Math.rint(1e6 * metres) / 1e6;
+    }
+
     /** Returns where these come from. */
     public static Source source() {
         return new Source(

@@ -65,6 +65,16 @@ public record Reinforcement(
         return (int) tried.stream().filter(Tried::isSolved).count();
     }
 
+    /**
+     * Returns whether the target has little to do with what is short: what comes nearest raises the
+     * reserve by less than a tenth.
+     */
+    public boolean isBesideThePoint() {
+        return nearest.isPresent()
+                && !stopped
+                && nearest.get().reserve() < 1.1 * bare.governing().reserve();
+    }
+
     /** Returns whether nothing has to be done. */
     public boolean isNeedless() {
         return bare.holds();

@@ -5,7 +5,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.coachskin.NoAnswerException;
-import org.coachskin.Problem;
 import org.coachskin.check.Answer;
 import org.coachskin.check.Job;
 import org.coachskin.check.Margin;
@@ -37,6 +36,9 @@ public final class Reinforcing {
     private final PanelCheck brief = PanelCheck.brief();
     private final PanelCheck full = new PanelCheck();
 
+    /** As good as the best, if it is lighter [-]. */
+    private static final double ALIKE = 0.99;
+
     /** So many heavier ones are looked at for one that holds clearly. */
     private static final int LOOKED = 3;
 
@@ -51,38 +53,24 @@ public final class Reinforcing {
     /**
      * Returns what must go around {@code target}.
      *
-     * @throws NoAnswerException when there is no room for anything that could be tried
+     * @throws NoAnswerException when there is no room for anything, or the rules leave nothing
      */
-    public Reinforcement of(Job job, Target target, Watch watch) {
+    public Reinforcement of(Job job, Target target, Rules rules, Watch watch) {
         Job bareJob = Laying.bare(job, target);
+        Offers offers = new Offers(library, job, bareJob, target, rules);
+        offers.refuseNone();
         Verdict bare = full.check(bareJob);
-        Offers offers = new Offers(library, job, bareJob, target);
         Optional<Verdict> uncut = Laying.uncut(bare.job(), target).map(brief::check);
         Optional<Verdict> drawn =
                 bareJob.recipes().equals(job.recipes())
                                 && bareJob.panel().turned().equals(job.panel().turned())
                         ? Optional.empty()
                         : Optional.of(brief.check(job));
-        List<Measure> measures = offers.all(bare);
-        if (measures.stream().allMatch(m -> m.build() instanceof Build.Nothing)) {
-            throw noRoom(target, offers.room());
-        }
         Search search = new Search(bare, bareJob, target, watch);
-        search.run(measures, offers);
+        if (!bare.holds()) {
+            search.run(offers.all(bare), offers);
+        }
         return search.answer(uncut, drawn);
-    }
-
-    private static NoAnswerException noRoom(Target target, Room room) {
-        return new NoAnswerException(
-                new Problem(
-                        "",
-                        "",
-                        "There is no room to reinforce the "
-                                + target.name()
-                                + ": a band needs 25 mm, and there are "
-                                + Math.max(0, (int) Math.floor(1000 * room.plies()))
-                                + " mm.",
-                        "Move it, or make it smaller."));
     }
 
     /** One search. */
@@ -92,6 +80,7 @@ public final class Reinforcing {
         private final Target target;
         private final Watch watch;
         private final List<Tried> tried = new ArrayList<>();
+        private double without;
         private int offered;
         private boolean stopped;
         private Optional<Tried> chosen = Optional.empty();
@@ -104,6 +93,7 @@ public final class Reinforcing {
         }
 
         void run(List<Measure> measures, Offers offers) {
+            without = brief.mass(bare.job());
             Optional<Learning> learning = Learning.of(bare, target, offers);
             List<Tried> all =
                     measures.parallelStream()
@@ -119,7 +109,7 @@ public final class Reinforcing {
             for (int i = 0; i < offered && !stopped; i++) {
                 Tried one = all.get(i);
                 boolean hopeless = one.felt() < limit;
-                if (hopeless || (chosen.isPresent() && !whole)) {
+                if (hopeless || (chosen.isPresent() && !(whole && isLike(one)))) {
                     tried.add(one);
                 } else {
                     batch.add(one);
@@ -136,10 +126,17 @@ public final class Reinforcing {
 
         private Tried offer(Measure measure, Optional<Learning> learning) {
             Job job = Laying.on(bare.job().withLoadsPlaced(), target, measure);
-            double added = brief.mass(job) - bare.mass();
+            double added = brief.mass(job) - without;
             Tried one = new Tried(measure, job, added, Double.NaN, List.of(), Optional.empty());
             double felt = learning.map(known -> known.felt(one)).orElse(Double.NaN);
             return new Tried(measure, job, added, felt, List.of(), Optional.empty());
+        }
+
+        /** Edge and corners as in the chosen one: it stands in one table with it. */
+        private boolean isLike(Tried one) {
+            Measure best = chosen.orElseThrow().measure();
+            return one.measure().turned() == best.turned()
+                    && one.measure().radius() == best.radius();
         }
 
         private boolean isShortOfStiffness() {
@@ -201,17 +198,32 @@ public final class Reinforcing {
             Optional<Tried> nearest =
                     chosen.isPresent()
                             ? Optional.empty()
-                            : tried.stream()
-                                    .filter(Tried::isSolved)
-                                    .max(Comparator.comparingDouble(Tried::reserve))
-                                    .map(one -> one.verdict().isPresent() ? one : inFull(one));
+                            : nearest().map(one -> one.verdict().isPresent() ? one : inFull(one));
             List<Change> further =
-                    nearest.isEmpty() || stopped || bare.holds()
-                            ? List.of()
-                            : further(nearest.get());
+                    nearest.isEmpty() || stopped ? List.of() : further(nearest.get());
             return new Reinforcement(
                     target, uncut, bare, drawn, tried, chosen, lighter, clear, nearest, further,
                     offered, stopped);
+        }
+
+        /**
+         * Returns the lightest of those that come within a hundredth of the best; one that was only
+         * forecast where all were hopeless.
+         */
+        private Optional<Tried> nearest() {
+            double best =
+                    tried.stream()
+                            .mapToDouble(this::likely)
+                            .filter(reserve -> !Double.isNaN(reserve))
+                            .max()
+                            .orElse(Double.NaN);
+            return tried.stream().filter(one -> likely(one) >= ALIKE * best).findFirst();
+        }
+
+        private double likely(Tried one) {
+            return one.isSolved()
+                    ? one.reserve()
+                    : one.felt() / bare.job().limits().feltStiffness();
         }
 
         /** Returns the lightest that holds by more than hand work varies. */

@@ -163,6 +163,31 @@ public final class ShellFamily {
 
     /** Returns the forecast deflection of a member at a place [m], positive inward. */
     public double deflection(Panel member, double x, double y) {
+        double[] local = new double[2];
+        int t = grid.locate(x, y, local);
+        if (t < 0) {
+            throw new IllegalArgumentException("there is no panel at " + x + ", " + y + " m");
+        }
+        double[] shares = shares(member);
+        double sum = 0;
+        for (int i = 0; i < shares.length; i++) {
+            sum -= shares[i] * first.model.gradients(solutions.get(i), t, local)[3 * W];
+        }
+        return sum;
+    }
+
+    /** Returns the forecast work of the loads on a member, twice the energy it takes up [N m]. */
+    public double work(Panel member) {
+        double[] shares = shares(member);
+        double sum = 0;
+        for (int i = 0; i < shares.length; i++) {
+            sum += shares[i] * work.get(i, 0);
+        }
+        return sum;
+    }
+
+    /** Returns how much of each solution there is in a member's. */
+    private double[] shares(Panel member) {
         int m = solutions.size();
         Section[] sections = Sections.of(member, grid, false);
         DMatrixRMaj k = fixed.copy();
@@ -170,31 +195,22 @@ public final class ShellFamily {
             add(part, sections[part.triangle()], k);
         }
         EndWall wall = new EndWall(first.model.with(sections), member);
-        if (wall.count() > 0) {
-            for (int j = 0; j < m; j++) {
-                double[] forces = new double[first.model.unknowns.count];
-                wall.addForces(solutions.get(j), forces);
-                for (int i = 0; i < m; i++) {
-                    double sum = 0;
-                    for (int u = 0; u < forces.length; u++) {
-                        sum += solutions.get(i)[u] * forces[u];
-                    }
-                    k.add(i, j, sum);
+        for (int j = 0; j < m && wall.count() > 0; j++) {
+            double[] forces = new double[first.model.unknowns.count];
+            wall.addForces(solutions.get(j), forces);
+            for (int i = 0; i < m; i++) {
+                double sum = 0;
+                for (int u = 0; u < forces.length; u++) {
+                    sum += solutions.get(i)[u] * forces[u];
                 }
+                k.add(i, j, sum);
             }
         }
         DMatrixRMaj shares = new DMatrixRMaj(m, 1);
-        CommonOps_DDRM.solve(k, work, shares);
-        double[] local = new double[2];
-        int t = grid.locate(x, y, local);
-        if (t < 0) {
-            throw new IllegalArgumentException("there is no panel at " + x + ", " + y + " m");
+        if (!CommonOps_DDRM.solve(k, work, shares)) {
+            throw new IllegalStateException("two of the solved panels are the same");
         }
-        double sum = 0;
-        for (int i = 0; i < m; i++) {
-            sum -= shares.get(i, 0) * first.model.gradients(solutions.get(i), t, local)[3 * W];
-        }
-        return sum;
+        return shares.data;
     }
 
     /** Adds what a part resists with a stack. */
