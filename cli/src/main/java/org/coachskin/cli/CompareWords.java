@@ -70,7 +70,7 @@ final class CompareWords {
     /** What comes of each, those that come to the same together. */
     private void holding() {
         if (columns.stream().allMatch(c -> Remarks.clearly(c.verdict()))) {
-            page.paragraph("All of them hold every limit, and by more than hand work varies.");
+            page.paragraph("All of them hold every limit, and clearly.");
             return;
         }
         Map<String, List<Comparison.Column>> outcomes = new LinkedHashMap<>();
@@ -199,7 +199,7 @@ final class CompareWords {
         StringBuilder words = new StringBuilder("Per added ");
         words.append(figures.massName()).append(", ");
         if (best.size() > 1) {
-            words.append(joined(names(best, c -> true)))
+            words.append(names(best))
                     .append(" are worth the same stiffness, ")
                     .append(figures.stiffnessPerMass(most));
         } else {
@@ -345,12 +345,7 @@ final class CompareWords {
     }
 
     private static String names(List<Comparison.Column> group) {
-        return joined(names(group, c -> true));
-    }
-
-    private static List<String> names(
-            List<Comparison.Column> group, Predicate<Comparison.Column> which) {
-        return group.stream().filter(which).map(Comparison.Column::name).toList();
+        return joined(group.stream().map(Comparison.Column::name).toList());
     }
 
     private static String quoted(Comparison.Column column) {
