@@ -58,12 +58,19 @@ public record ZoneRecipe(String name, Region region, Build build) {
      *
      * @param more thickness beside that of the panel's foam [m]
      * @param over plies laid on the inside skin there, in the order of laying; may be empty
+     * @param slope rise over run of the bevel at its edges [-]
      */
-    public record FoamStrip(double more, List<Schedule.Item> over) implements Build {
-        /** Copies the list and checks the thickness. */
+    public record FoamStrip(double more, List<Schedule.Item> over, double slope) implements Build {
+        /** Copies the list and checks the numbers. */
         public FoamStrip {
             over = List.copyOf(over);
             Require.positive("thickness of a foam strip", more, "m");
+            Require.positive("slope of a bevel", slope, "");
+        }
+
+        /** Bevelled as usual. */
+        public FoamStrip(double more, List<Schedule.Item> over) {
+            this(more, over, Zone.USUAL_SLOPE);
         }
     }
 
@@ -95,6 +102,9 @@ public record ZoneRecipe(String name, Region region, Build build) {
         if (build instanceof MorePlies plies) {
             Schedule outer = schedule.withOutside(joined(schedule.outside(), plies.outside()));
             return new Zone(name, region, stack, whole - outer.laminate().thickness());
+        }
+        if (build instanceof FoamStrip strip) {
+            return new Zone(name, region, stack, 0, strip.slope());
         }
         boolean inside = build instanceof NoFoam lip && lip.flush() != Height.OUTSIDE;
         return new Zone(name, region, stack, inside ? whole - stack.thickness() : 0);
