@@ -61,6 +61,7 @@ final class CompareWords {
         if (alike.size() > 1) {
             stiffness();
             gains();
+            gaps();
             marks();
             firstToGo();
             foamStays();
@@ -248,6 +249,31 @@ final class CompareWords {
 
     private double gain(Comparison.Column column) {
         return ComparePage.gain(comparison, column);
+    }
+
+    /** Which of them the loads lift off the rubber, where it is not all or none. */
+    private void gaps() {
+        double allowed = first.verdict().job().limits().sealGap();
+        List<String> off = new ArrayList<>();
+        List<Comparison.Column> on = new ArrayList<>();
+        for (Comparison.Column column : alike) {
+            double gap = ComparePage.gap(column);
+            if (gap > allowed) {
+                off.add(column.name() + " " + figures.movement(gap));
+            } else if (ComparePage.hasSeal(column)) {
+                on.add(column);
+            }
+        }
+        if (!off.isEmpty() && !on.isEmpty()) {
+            page.paragraph(
+                    "Lifted off the rubber seal by more than "
+                            + figures.movement(allowed)
+                            + ": "
+                            + joined(off)
+                            + "; not so: "
+                            + names(on)
+                            + ".");
+        }
     }
 
     private void marks() {
