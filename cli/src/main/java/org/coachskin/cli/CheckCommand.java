@@ -26,6 +26,7 @@ final class CheckCommand implements Subcommand {
         return CommandSpec.create()
                 .addOption(Subcommand.flag("--all"))
                 .addOption(Subcommand.option("--why", "\"words of a row\""))
+                .addOption(Subcommand.option("--report", "FILE.html"))
                 .addOption(Subcommand.flag("--json"))
                 .addOption(Subcommand.option("--units", "metric|us"))
                 .addPositional(Subcommand.arguments("a panel file", "1", "1"));
@@ -36,6 +37,7 @@ final class CheckCommand implements Subcommand {
         Figures figures = Panels.units(given);
         String name = Subcommand.argumentsOf(given)[0];
         PanelFile file = Panels.read(name);
+        Optional<ReportFile> report = report(given, name);
         PanelCheck check = new PanelCheck();
         Verdict verdict = check.check(file.asDrawn());
         int status = verdict.holds() ? Outcome.HOLDS : Outcome.DOES_NOT_HOLD;
@@ -56,7 +58,32 @@ final class CheckCommand implements Subcommand {
                         ? Json.text(VerdictJson.check(verdict, spreads, changes, strip, swept))
                         : new CheckPage(name, file, verdict, figures)
                                 .text(changes, strip, all, spreads, swept);
+        report.ifPresent(
+                to ->
+                        to.write(
+                                CheckReport.of(
+                                                name,
+                                                file,
+                                                verdict,
+                                                changes,
+                                                strip,
+                                                check.picture(verdict, figures.weights()),
+                                                figures)
+                                        .page()));
         return Outcome.answer(status, text);
+    }
+
+    /** Returns the file that a report is to be written to, if one is. */
+    private static Optional<ReportFile> report(ParseResult given, String panelFile) {
+        if (!given.hasMatchedOption("--report")) {
+            return Optional.empty();
+        }
+        if (given.hasMatchedOption("--why")) {
+            throw Panels.refused(
+                    "A report holds every why.", "Write   --report   or   --why   , not both.");
+        }
+        return Optional.of(
+                new ReportFile(given.matchedOptionValue("--report", ""), List.of(panelFile)));
     }
 
     /** Returns how the palm feels all over a panel on fittings; a plain one is softest inside. */
