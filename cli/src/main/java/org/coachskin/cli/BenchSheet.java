@@ -5,7 +5,9 @@ import java.util.List;
 import org.coachskin.check.Picture;
 import org.coachskin.check.Verdict;
 import org.coachskin.cli.report.Block;
+import org.coachskin.cli.report.ReadingDrawing;
 import org.coachskin.cli.report.Sheet;
+import org.coachskin.cli.report.StripDrawing;
 import org.coachskin.laminate.Laminate;
 import org.coachskin.laminate.Layer;
 import org.coachskin.laminate.Schedule;
@@ -27,10 +29,87 @@ final class BenchSheet {
     Sheet sheet(Picture picture, StripTest strip) {
         List<Block> blocks = new ArrayList<>();
         blocks.add(laying());
+        strip(strip, blocks);
+        if (!picture.readings().isEmpty()) {
+            finished(picture.readings(), blocks);
+        }
         List<String> careful = new ArrayList<>(Remarks.cautions(verdict, figures));
         careful.add(Remarks.NO_APPROVAL);
-        blocks.add(new Block.Words("Careful", "", careful, true, true));
+        blocks.add(new Block.Words("Careful", "", careful, true, "careful", true));
         return new Sheet("bench", "Lay it and prove it", "for the bench", blocks);
+    }
+
+    private void strip(StripTest strip, List<Block> blocks) {
+        String reading = figures.movement(strip.reading());
+        String low = figures.movementNumber(strip.low());
+        String high = figures.movementNumber(strip.high());
+        blocks.add(
+                new Block.Figure(
+                        "Before cloth is cut: bend a strip",
+                        "It should read "
+                                + reading
+                                + ", "
+                                + low
+                                + " to "
+                                + high
+                                + ". If it reads more than "
+                                + high
+                                + " "
+                                + figures.lengthName()
+                                + ", stop: more resin or softer foam than planned.",
+                        StripDrawing.of(
+                                figures.size(strip.span()) + " between rests",
+                                figures.size(strip.width()),
+                                figures.hung(strip.mass()),
+                                reading),
+                        List.of(),
+                        false));
+        List<List<String>> rows = new ArrayList<>();
+        for (String which : List.of("first", "second", "third")) {
+            rows.add(List.of(which, low + " to " + high, ""));
+        }
+        blocks.add(
+                new Block.Rows(
+                        "Strips, " + figures.hung(strip.mass()) + " hung up",
+                        "Eight strips of ten read within the range. Read when it has come to rest, and "
+                                + "take off what the gauge showed before.",
+                        List.of("strip", figures.lengthName(), "read"),
+                        rows,
+                        "fill",
+                        false));
+    }
+
+    private void finished(List<Picture.Reading> readings, List<Block> blocks) {
+        List<String> weights = readings.stream().map(r -> figures.hung(r.mass())).toList();
+        blocks.add(
+                new Block.Figure(
+                        "The finished panel: load it and read",
+                        "Held as on the vehicle, weights on a pad as large as the palm where the palm is "
+                                + "drawn, gauge under it. The slope of the line is the felt stiffness; "
+                                + "eight panels of ten lie in the band.",
+                        ReadingDrawing.of(readings, weights, figures),
+                        List.of(),
+                        false));
+        List<List<String>> rows = new ArrayList<>();
+        for (int i = 0; i < readings.size(); i++) {
+            Picture.Reading reading = readings.get(i);
+            rows.add(
+                    List.of(
+                            weights.get(i),
+                            figures.movementNumber(reading.movement()),
+                            figures.movementNumber(reading.low())
+                                    + " to "
+                                    + figures.movementNumber(reading.high()),
+                            ""));
+        }
+        blocks.add(
+                new Block.Rows(
+                        "Readings, " + figures.lengthName(),
+                        "",
+                        List.of("weight", "expected", "range", "read"),
+                        rows,
+                        "fill",
+                        false));
     }
 
     private Block laying() {

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
 import java.util.Set;
 import org.coachskin.check.Concentration;
 import org.coachskin.check.Job;
@@ -25,6 +26,7 @@ import org.coachskin.material.Foam;
 import org.coachskin.material.Strength;
 import org.coachskin.panel.Load;
 import org.coachskin.panel.LoadCase;
+import org.jspecify.annotations.Nullable;
 
 /** What stands behind one row: formula, sources, numbers that went in, a second theory's answer. */
 final class WhyPage {
@@ -38,6 +40,9 @@ final class WhyPage {
 
     private final Verdict verdict;
     private final Figures figures;
+
+    /** Worked out once, whatever ply is asked about. */
+    private Page.@Nullable Table criteria;
 
     WhyPage(Verdict verdict, Figures figures) {
         this.verdict = verdict;
@@ -65,6 +70,11 @@ final class WhyPage {
                                                                         .map(m -> m.mode().words())
                                                                         .distinct()
                                                                         .toList())));
+        return about(margin);
+    }
+
+    /** Returns the page about one row. */
+    String about(Margin margin) {
         String[] text = Texts.read("why/" + margin.mode() + ".txt").strip().split("\n\n", -1);
         Page page = new Page();
         page.wrap("", 2, CheckPage.sentence(figures.words(Rows.words(margin))));
@@ -269,7 +279,7 @@ final class WhyPage {
     private void secondAnswer(Page page, Margin margin) {
         switch (margin.mode()) {
             case PLY_PULLED, PLY_CRUSHED, PLY_SHEARED -> {
-                otherCriteria(page);
+                page.table(otherCriteria());
                 Concentration.of(verdict, margin).ifPresent(c -> concentration(page, c));
             }
             case FELT_STIFFNESS, SAG -> {
@@ -302,18 +312,25 @@ final class WhyPage {
     }
 
     /** The weakest ply by each of the criteria, the one that governs first. */
-    private void otherCriteria(Page page) {
-        Page.Table table = new Page.Table("lr").row("weakest ply of all, by", "the load fits");
-        Job job = verdict.job();
-        PanelCheck check = new PanelCheck();
-        for (PlyCriterion criterion : CRITERIA) {
-            Job other = job.withLimits(job.limits().withCriterion(criterion));
-            check.margins(other).stream()
-                    .filter(m -> m.mode().isOfPlies())
-                    .mapToDouble(Margin::multiplier)
-                    .min()
-                    .ifPresent(m -> table.row(criterion.words(), Figures.times(m) + " times"));
+    private Page.Table otherCriteria() {
+        Page.Table known = criteria;
+        if (known == null) {
+            known = new Page.Table("lr").row("weakest ply of all, by", "the load fits");
+            Job job = verdict.job();
+            PanelCheck check = new PanelCheck();
+            for (PlyCriterion criterion : CRITERIA) {
+                Job other = job.withLimits(job.limits().withCriterion(criterion));
+                OptionalDouble least =
+                        check.margins(other).stream()
+                                .filter(m -> m.mode().isOfPlies())
+                                .mapToDouble(Margin::multiplier)
+                                .min();
+                if (least.isPresent()) {
+                    known.row(criterion.words(), Figures.times(least.getAsDouble()) + " times");
+                }
+            }
+            criteria = known;
         }
-        page.table(table);
+        return known;
     }
 }

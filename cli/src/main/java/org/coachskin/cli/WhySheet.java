@@ -1,16 +1,26 @@
 package org.coachskin.cli;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.coachskin.analysis.Held;
 import org.coachskin.check.Job;
 import org.coachskin.check.Margin;
 import org.coachskin.check.Movement;
+import org.coachskin.check.NumericalError;
 import org.coachskin.check.Picture;
+import org.coachskin.check.Spread;
+import org.coachskin.check.Through;
 import org.coachskin.check.Verdict;
 import org.coachskin.cli.file.PanelFile;
 import org.coachskin.cli.report.Block;
 import org.coachskin.cli.report.MovementDrawing;
+import org.coachskin.cli.report.SealDrawing;
 import org.coachskin.cli.report.Sheet;
+import org.coachskin.cli.report.StressDrawing;
+import org.coachskin.laminate.PrimaryInput;
 import org.coachskin.panel.Load;
 import org.coachskin.panel.LoadCase;
 
@@ -32,33 +42,46 @@ final class WhySheet {
 
     Sheet sheet(Picture picture, PanelFile file) {
         List<Block> blocks = new ArrayList<>();
-        movements(picture, blocks);
+        movements(picture, List.of(LoadCase.Kind.FELT), blocks);
         blocks.add(modes());
+        movements(picture, List.of(LoadCase.Kind.SPREAD, LoadCase.Kind.PERSON), blocks);
+        if (blocks.size() == 1) {
+            // Nothing but a touch presses: it moves the panel as a palm would.
+            movement(0, job.loads().get(0), picture.moved().get(0), blocks);
+        }
+        picture.through().ifPresent(through -> blocks.add(through(through)));
+        seal(picture, blocks);
+        verdict.felt().ifPresent(felt -> blocks.add(scatter(felt)));
         blocks.add(
                 new Block.Words(
                         "Taken for granted",
                         "",
                         file.assumptions().stream().map(a -> figures.words(a.words())).toList(),
                         true,
+                        "",
                         true));
-        blocks.add(new Block.Words("Not asked", "", Remarks.notAsked(job, figures), false, true));
+        blocks.add(
+                new Block.Words("Not asked", "", Remarks.notAsked(job, figures), false, "", true));
+        blocks.add(method());
+        blocks.add(folds());
         blocks.add(new Block.Raw("The panel file", "", file.text()));
+        blocks.add(
+                new Block.Rows(
+                        "Checked",
+                        "",
+                        List.of("by", "date", "remarks"),
+                        List.of(List.of("", "", "")),
+                        "fill",
+                        true));
         return new Sheet("why", "Why", "for the engineer", blocks);
     }
 
-    /** Draws the palm first, then what is spread or a person; a touch moves a panel like a palm. */
-    private void movements(Picture picture, List<Block> blocks) {
-        for (LoadCase.Kind kind :
-                List.of(LoadCase.Kind.FELT, LoadCase.Kind.SPREAD, LoadCase.Kind.PERSON)) {
-            for (int i = 0; i < job.loads().size(); i++) {
-                LoadCase load = job.loads().get(i);
-                if (load.kind() == kind) {
-                    movement(i, load, picture.moved().get(i), blocks);
-                }
+    /** Draws how loads of some kinds move the panel. */
+    private void movements(Picture picture, List<LoadCase.Kind> kinds, List<Block> blocks) {
+        for (int i = 0; i < job.loads().size(); i++) {
+            if (kinds.contains(job.loads().get(i).kind())) {
+                movement(i, job.loads().get(i), picture.moved().get(i), blocks);
             }
-        }
-        if (blocks.isEmpty()) {
-            movement(0, job.loads().get(0), picture.moved().get(0), blocks);
         }
     }
 
@@ -151,5 +174,162 @@ final class WhySheet {
                 "1.00",
                 bars,
                 true);
+    }
+
+    private Block through(Through through) {
+        Margin margin = through.margin();
+        return new Block.Figure(
+                "Stress through the thickness",
+                "Where skins and foam go first: "
+                        + figures.words(Rows.words(margin))
+                        + ", at "
+                        + Figures.times(margin.multiplier())
+                        + " times the load, "
+                        + Figures.fixed(margin.factor(), 1)
+                        + " wanted"
+                        + (margin.holds() ? ". " : ": does not hold. ")
+                        + "Skins bear pull and push "
+                        + StressDrawing.way(through, figures)
+                        + ", the foam the shear.",
+                StressDrawing.of(through, figures),
+                List.of(),
+                false);
+    }
+
+    /** Draws the seal under the load that opens it most, and lists what everything bears. */
+    private void seal(Picture picture, List<Block> blocks) {
+        int worst = -1;
+        double least = Double.POSITIVE_INFINITY;
+        for (int i = 0; i < verdict.held().size(); i++) {
+            for (Held.SealPlace place : verdict.held().get(i).seals()) {
+                if (place.squeeze() < least) {
+                    least = place.squeeze();
+                    worst = i;
+                }
+            }
+        }
+        if (worst >= 0) {
+            Held under = verdict.held().get(worst);
+            String load = job.loads().get(worst).name();
+            blocks.add(
+                    new Block.Figure(
+                            "The rubber seal under " + Rows.called(load),
+                            under.widestGap() == 0
+                                    ? "It touches all the way round."
+                                    : "It stands off its seal by up to "
+                                            + figures.movement(under.widestGap())
+                                            + ". Thin line: at rest.",
+                            SealDrawing.of(
+                                    job.panel(),
+                                    picture.moved().get(0).field(),
+                                    verdict.atRest().get(worst).seals(),
+                                    under.seals(),
+                                    load,
+                                    job.limits().sealGap(),
+                                    figures),
+                            List.of(),
+                            false));
+        }
+        boolean grips = verdict.held().stream().anyMatch(held -> !held.grips().isEmpty());
+        if (grips || worst >= 0) {
+            List<List<String>> rows =
+                    new ArrayList<>(HeldBlock.rows(verdict, figures, 0, verdict.held().size()));
+            List<String> head = rows.remove(0);
+            blocks.add(
+                    new Block.Rows(
+                            "What holds it bears",
+                            "The panel pulls it out or pushes it in.",
+                            head,
+                            rows,
+                            "numbers",
+                            true));
+        }
+    }
+
+    /** How much of the scatter of the felt stiffness each part of hand work makes. */
+    private Block scatter(Spread felt) {
+        double deviation = (felt.high() - felt.low()) / (2 * Spread.TENTH);
+        List<Block.Bar> bars = new ArrayList<>();
+        felt.shares().entrySet().stream()
+                .filter(share -> share.getValue() > 0.0005)
+                .sorted(
+                        Map.Entry.<PrimaryInput, Double>comparingByValue()
+                                .reversed()
+                                .thenComparing(Map.Entry.comparingByKey()))
+                .forEach(
+                        share -> {
+                            double moves = deviation * Math.sqrt(share.getValue());
+                            bars.add(
+                                    new Block.Bar(
+                                            share.getKey().words(),
+                                            moves,
+                                            figures.stiffness(moves),
+                                            Figures.percent(moves / felt.nominal()),
+                                            false));
+                        });
+        return new Block.Bars(
+                "What of hand work moves the felt stiffness",
+                "Each by its usual scatter (one standard deviation). All together: eight panels of ten between "
+                        + figures.stiffness(felt.low())
+                        + " and "
+                        + figures.stiffness(felt.high())
+                        + " "
+                        + figures.stiffnessName()
+                        + ". Weigh and measure what stands on top.",
+                "+- " + figures.stiffnessName(),
+                Double.NaN,
+                "",
+                bars,
+                true);
+    }
+
+    private Block method() {
+        List<String> words = new ArrayList<>();
+        words.add(CheckPage.sentence(verdict.method()) + ".");
+        Rows.unsettled(verdict.margins(), true).ifPresent(words::add);
+        Optional<NumericalError> worst =
+                verdict.numericalErrors().stream()
+                        .max(Comparator.comparingDouble(NumericalError::error));
+        worst.ifPresent(
+                error ->
+                        words.add(
+                                "Of movements, forces and frequency the least settled is "
+                                        + error.figure()
+                                        + ", within "
+                                        + Figures.percent(error.error())
+                                        + "."));
+        for (Movement movement : verdict.movements()) {
+            if (Double.isFinite(movement.firstOrder()) && movement.total() != 0) {
+                words.add(
+                        "A second answer, first-order theory, in which skins and foam turn together: under "
+                                + Rows.called(movement.loadCase())
+                                + " "
+                                + figures.fineMovement(movement.firstOrder())
+                                + " in place of "
+                                + figures.fineMovement(movement.total())
+                                + ".");
+            }
+        }
+        words.add(
+                "Linear but for the seal, small movement, shallow crown. It knows no impact, fatigue, fire, "
+                        + "creep, snapping through or softening in heat, no play in hinges and no frame that gives.");
+        return new Block.Words("Method and its limits", "", words, true, "", true);
+    }
+
+    private Block folds() {
+        WhyPage why = new WhyPage(verdict, figures);
+        List<Block.Fold> folds = new ArrayList<>();
+        for (Margin margin : verdict.margins()) {
+            if (Double.isFinite(margin.multiplier())) {
+                folds.add(
+                        new Block.Fold(
+                                CheckPage.sentence(figures.words(Rows.words(margin)))
+                                        + ": reserve "
+                                        + Figures.reserve(margin.reserve()),
+                                why.about(margin)));
+            }
+        }
+        return new Block.Folds(
+                "Why, row by row", "Formula, where it is from, the numbers that went in.", folds);
     }
 }

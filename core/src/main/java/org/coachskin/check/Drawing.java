@@ -67,8 +67,11 @@ final class Drawing {
 
     private static Optional<Through> through(Verdict verdict, List<CaseCheck> cases) {
         for (Margin margin : verdict.margins()) {
+            // Round fittings and under patches other things are judged than the layers.
             boolean breaks =
                     margin.mode().question() == Mode.Question.STRONG
+                            && margin.mode() != Mode.PUNCHING
+                            && margin.mode() != Mode.CRUSHING
                             && Double.isFinite(margin.multiplier());
             for (CaseCheck check : cases) {
                 if (breaks && check.load().name().equals(margin.loadCase())) {

@@ -8,7 +8,8 @@ import org.coachskin.analysis.Field;
  * What can be drawn of a verdict.
  *
  * @param moved how far each load case moves the panel, in the order of the job
- * @param through stress through the thickness at the place that goes first of those that break
+ * @param through stress through the thickness where skins or foam go first; empty where no load
+ *     bears on them
  * @param readings of a gauge under the panel, weight by weight; empty where no palm presses
  */
 public record Picture(List<Moved> moved, Optional<Through> through, List<Reading> readings) {

@@ -11,6 +11,15 @@ public sealed interface Block {
     /** Returns the sentence that says what to see; may be empty. */
     String sentence();
 
+    private static List<String> set(List<String> words) {
+        return words.stream().map(Typing::set).toList();
+    }
+
+    /** Returns what it is to the style sheet beside its shape; may be empty. */
+    default String kind() {
+        return "";
+    }
+
     /** Returns whether it takes the whole width of the sheet. */
     default boolean wide() {
         return true;
@@ -24,9 +33,11 @@ public sealed interface Block {
     record Figure(
             String heading, String sentence, Drawing drawing, List<String> notes, boolean wide)
             implements Block {
-        /** Copies the list. */
+        /** Copies the list and sets the words. */
         public Figure {
-            notes = List.copyOf(notes);
+            heading = Typing.set(heading);
+            sentence = Typing.set(sentence);
+            notes = set(notes);
         }
     }
 
@@ -49,8 +60,11 @@ public sealed interface Block {
 
         private static final double ROOM = 1.06;
 
-        /** Copies the list. */
+        /** Copies the list and sets the words. */
         public Bars {
+            heading = Typing.set(heading);
+            sentence = Typing.set(sentence);
+            unit = Typing.set(unit);
             bars = List.copyOf(bars);
         }
 
@@ -84,7 +98,13 @@ public sealed interface Block {
      * @param more what else there is to say in a word or two
      * @param fails whether what is wanted is not met
      */
-    record Bar(String words, double value, String shown, String more, boolean fails) {}
+    record Bar(String words, double value, String shown, String more, boolean fails) {
+        /** Sets the words. */
+        public Bar {
+            words = Typing.set(words);
+            more = Typing.set(more);
+        }
+    }
 
     /**
      * A table.
@@ -101,20 +121,33 @@ public sealed interface Block {
             String kind,
             boolean wide)
             implements Block {
-        /** Copies the lists. */
+        /** Copies the lists and sets the words. */
         public Rows {
-            head = List.copyOf(head);
-            rows = rows.stream().map(List::copyOf).toList();
+            heading = Typing.set(heading);
+            sentence = Typing.set(sentence);
+            head = set(head);
+            rows = rows.stream().map(Block::set).toList();
         }
     }
 
-    /** Paragraphs; a list where {@code listed}. */
+    /**
+     * Paragraphs.
+     *
+     * @param listed whether they are items of a list
+     * @param kind {@code careful} for what must be read, or empty
+     */
     record Words(
-            String heading, String sentence, List<String> paragraphs, boolean listed, boolean wide)
+            String heading,
+            String sentence,
+            List<String> paragraphs,
+            boolean listed,
+            String kind,
+            boolean wide)
             implements Block {
-        /** Copies the list. */
+        /** Copies the list and sets the words. */
         public Words {
-            paragraphs = List.copyOf(paragraphs);
+            sentence = Typing.set(sentence);
+            paragraphs = set(paragraphs);
         }
     }
 
@@ -127,7 +160,12 @@ public sealed interface Block {
     }
 
     /** One folded text. */
-    record Fold(String summary, String text) {}
+    record Fold(String summary, String text) {
+        /** Sets the summary; the text is for letters of one width. */
+        public Fold {
+            summary = Typing.set(summary);
+        }
+    }
 
     /** A text as it stands. */
     record Raw(String heading, String sentence, String text) implements Block {}

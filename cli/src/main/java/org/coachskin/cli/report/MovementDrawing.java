@@ -156,11 +156,15 @@ public final class MovementDrawing {
         sketch.lines("curve", across, false);
         sketch.lines("curve", along, false);
         double ends = bottom + GAP + CURVE;
-        double top = bottom + GAP;
-        sketch.line("size", right + 8, top, right + 8, ends);
-        sketch.line("tick", right + 5, top + 3, right + 11, top - 3);
-        sketch.line("tick", right + 5, ends + 3, right + 11, ends - 3);
-        sketch.text("size", right + 14, (top + ends) / 2 + 4, units.movement(most - least));
+        double worst = zero + moved.most().value() * scale;
+        sketch.line("size", right + 8, zero, right + 8, worst);
+        sketch.line("tick", right + 5, zero + 3, right + 11, zero - 3);
+        sketch.line("tick", right + 5, worst + 3, right + 11, worst - 3);
+        sketch.text(
+                "size",
+                right + 14,
+                (zero + worst) / 2 + 4,
+                units.movement(Math.abs(moved.most().value())));
         sketch.text("small", EDGE, ends + 14, "cut from left to right");
         sketch.upright(
                 "small mid",

@@ -24,6 +24,9 @@ public final class PlanDrawing {
 
     private static final double BORDER = 6;
 
+    /** Where along an edge its name is tried. */
+    private static final List<Double> EDGE = List.of(0.33, 0.67, 0.5, 0.22, 0.78);
+
     private static final double COMPASS = 15;
 
     private PlanDrawing() {}
@@ -47,7 +50,7 @@ public final class PlanDrawing {
         List<Double> left = pads(panel, Edge.LEFT);
         List<Double> right = pads(panel, Edge.RIGHT);
         double above = BORDER + LANE * (1 + count(rear) + count(openX));
-        double beside = BORDER + LANE * (1 + count(left));
+        double beside = 2 * BORDER + LANE * (1 + count(left));
         double after = BORDER + LANE * (1 + count(right) + count(openY));
         Frame frame = Frame.fitting(beside, above, panel.width(), panel.length(), WIDE, HIGH);
         double bottom = frame.y(0);
@@ -71,8 +74,8 @@ public final class PlanDrawing {
         outline.loads(sketch, labels, loads);
         letters(sketch, labels, frame, field, letters);
         compass(sketch, panel, width, height);
-        sketch.text("edge mid", frame.x(panel.width() / 2), above + 14, "rear");
-        sketch.text("edge mid", frame.x(panel.width() / 2), bottom - 7, "front");
+        edge(sketch, labels, frame, panel, "rear edge", above + 12);
+        edge(sketch, labels, frame, panel, "front edge", bottom - 12);
         return sketch.drawing(
                 "plan",
                 width,
@@ -83,6 +86,16 @@ public final class PlanDrawing {
                         + " wide and "
                         + units.size(panel.length())
                         + " long, with what holds it and what presses on it.");
+    }
+
+    /** Names an edge where there is room along it. */
+    private static void edge(
+            Sketch sketch, Labels labels, Frame frame, Panel panel, String name, double y) {
+        List<Point> places = new ArrayList<>();
+        for (double share : EDGE) {
+            places.add(new Point(frame.x(share * panel.width()), y));
+        }
+        labels.write(sketch, "edge", name, places);
     }
 
     private static int count(List<Double> marks) {
@@ -151,8 +164,7 @@ public final class PlanDrawing {
         }
         chain.level(frame, List.of(0.0, panel.width()), bottom, bottom + lane);
         lane = LANE;
-        for (int i : new int[] {5, 1}) {
-            List<Double> marks = places.get(i == 5 ? 4 : 1);
+        for (List<Double> marks : List.of(places.get(4), places.get(1))) {
             if (!marks.isEmpty()) {
                 chain.level(frame, Chain.marks(marks, panel.width()), top, top - lane);
                 lane += LANE;
@@ -165,10 +177,9 @@ public final class PlanDrawing {
         }
         chain.upright(frame, List.of(0.0, panel.length()), left, left - lane);
         lane = LANE;
-        for (int i : new int[] {5, 3}) {
-            if (!places.get(i).isEmpty()) {
-                chain.upright(
-                        frame, Chain.marks(places.get(i), panel.length()), right, right + lane);
+        for (List<Double> marks : List.of(places.get(5), places.get(3))) {
+            if (!marks.isEmpty()) {
+                chain.upright(frame, Chain.marks(marks, panel.length()), right, right + lane);
                 lane += LANE;
             }
         }

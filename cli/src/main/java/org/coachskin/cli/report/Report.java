@@ -25,6 +25,7 @@ public record Report(
 
     /** Copies the lists. */
     public Report {
+        size = Typing.set(size);
         answers = List.copyOf(answers);
         sheets = List.copyOf(sheets);
     }

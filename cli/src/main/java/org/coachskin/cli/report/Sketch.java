@@ -44,14 +44,14 @@ final class Sketch {
 
     /** Words that start at a place, or with kind {@code ... mid} or {@code ... end} lie there. */
     Sketch text(String kind, double x, double y, String words) {
-        marks.add(new Mark.Text(kind, at(x), at(y), "", words));
+        marks.add(new Mark.Text(kind, at(x), at(y), "", Typing.set(words)));
         return this;
     }
 
     /** Words that run upward. */
     Sketch upright(String kind, double x, double y, String words) {
         String turn = "rotate(-90 " + at(x) + " " + at(y) + ")";
-        marks.add(new Mark.Text(kind, at(x), at(y), turn, words));
+        marks.add(new Mark.Text(kind, at(x), at(y), turn, Typing.set(words)));
         return this;
     }
 

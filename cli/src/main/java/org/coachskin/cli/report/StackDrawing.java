@@ -9,11 +9,11 @@ import org.coachskin.laminate.Layer;
 /** A cut through the panel: at true scale, and beside it with its skins magnified. */
 public final class StackDrawing {
 
-    private static final double WIDTH = 270;
+    private static final double WIDTH = 278;
     private static final double TRUE_LEFT = 4;
-    private static final double STRIP = 50;
-    private static final double LEFT = 82;
-    private static final double WORDS = 150;
+    private static final double STRIP = 44;
+    private static final double LEFT = 70;
+    private static final double WORDS = 126;
     private static final double TOP = 22;
     private static final double LABEL = 29;
 
