@@ -12,7 +12,9 @@ import org.coachskin.cli.report.StackDrawing;
 import org.coachskin.design.Change;
 import org.coachskin.laminate.Laminate;
 import org.coachskin.laminate.Layer;
+import org.coachskin.panel.Opening;
 import org.coachskin.panel.Panel;
+import org.coachskin.panel.Shape;
 import org.coachskin.panel.ZoneRecipe;
 
 /** The sheet for the wall: what to build. */
@@ -43,6 +45,9 @@ final class BuildSheet {
     private Block plan(Picture picture) {
         List<String> letters = new ArrayList<>();
         List<String> notes = new ArrayList<>();
+        for (Opening opening : panel.openings()) {
+            notes.add(opening(opening));
+        }
         List<ZoneRecipe> recipes = verdict.job().recipes();
         for (int i = 0; i < recipes.size(); i++) {
             String letter = String.valueOf((char) ('a' + i % 26));
@@ -62,6 +67,23 @@ final class BuildSheet {
                         figures),
                 notes,
                 false);
+    }
+
+    private String opening(Opening opening) {
+        String shape = "";
+        if (opening.shape() instanceof Shape.Rectangle r) {
+            shape =
+                    ": "
+                            + figures.size(r.x())
+                            + " x "
+                            + figures.size(r.y())
+                            + (r.cornerRadius() == 0
+                                    ? ", sharp corners"
+                                    : ", corner radius " + figures.size(r.cornerRadius()));
+        } else if (opening.shape() instanceof Shape.Circle c) {
+            shape = ": circle " + figures.size(c.diameter());
+        }
+        return opening.name() + shape;
     }
 
     private String held() {

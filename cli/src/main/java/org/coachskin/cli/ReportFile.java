@@ -8,10 +8,16 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.nio.file.ReadOnlyFileSystemException;
 import java.nio.file.StandardCopyOption;
+import java.nio.file.attribute.PosixFileAttributeView;
+import java.nio.file.attribute.PosixFilePermissions;
 import java.util.List;
+import java.util.Locale;
+import org.jspecify.annotations.Nullable;
 
 /** A file that is written whole or not at all, and never over what was read. */
 final class ReportFile {
+
+    private static final String OTHER = "Choose another folder or name.";
 
     private final String name;
     private final Path path;
@@ -36,12 +42,20 @@ final class ReportFile {
             throw Panels.refused(
                     name + " is a folder.", "Name a file in it:   --report " + name + "/lid.html");
         }
+        if (Files.exists(path) && !Files.isRegularFile(path)) {
+            throw Panels.refused(name + " is no ordinary file.", OTHER);
+        }
         for (String input : inputs) {
             if (isSame(path, Path.of(input))) {
                 throw Panels.refused(
                         "The report would go over the panel file " + input + ".",
                         "Choose another name, for example   --report " + stem(input) + ".html");
             }
+        }
+        if (Files.exists(path) && name.toLowerCase(Locale.ROOT).matches(".*\\.ya?ml")) {
+            throw Panels.refused(
+                    "The report would go over " + name + ", which may be a panel or materials.",
+                    "Choose another name, for example   --report " + stem(name) + ".html");
         }
         Path folder = folder();
         if (!Files.isDirectory(folder)) {
@@ -53,8 +67,6 @@ final class ReportFile {
             throw Panels.refused("You may not write " + name + ".", OTHER);
         }
     }
-
-    private static final String OTHER = "Choose another folder or name.";
 
     private static boolean isSame(Path one, Path other) {
         try {
@@ -110,16 +122,13 @@ final class ReportFile {
 
     /** Temporary files are private; a report is as public as its folder. */
     private static void readable(Path file) throws IOException {
-        var view =
-                Files.getFileAttributeView(
-                        file, java.nio.file.attribute.PosixFileAttributeView.class);
+        var view = Files.getFileAttributeView(file, PosixFileAttributeView.class);
         if (view != null) {
-            view.setPermissions(
-                    java.nio.file.attribute.PosixFilePermissions.fromString("rw-r--r--"));
+            view.setPermissions(PosixFilePermissions.fromString("rw-r--r--"));
         }
     }
 
-    private static Refused failed(@org.jspecify.annotations.Nullable Path beside, String what) {
+    private static Refused failed(@Nullable Path beside, String what) {
         if (beside != null) {
             try {
                 Files.deleteIfExists(beside);

@@ -13,13 +13,12 @@ final class Labels {
         {1, 0}, {-1, 0}, {0, -1}, {0, 1}, {1, -1}, {-1, -1}, {1, 1}, {-1, 1}
     };
 
-    private final double width;
-    private final double height;
+    private final Room all;
     private final List<Room> taken = new ArrayList<>();
 
-    Labels(double width, double height) {
-        this.width = width;
-        this.height = height;
+    /** Keeps words within a box. */
+    Labels(double left, double top, double right, double bottom) {
+        all = new Room(left, top, right, bottom);
     }
 
     private record Room(double x1, double y1, double x2, double y2) {
@@ -39,10 +38,10 @@ final class Labels {
     }
 
     private boolean isFree(Room room) {
-        return room.x1 >= 0
-                && room.y1 >= 0
-                && room.x2 <= width
-                && room.y2 <= height
+        return room.x1 >= all.x1
+                && room.y1 >= all.y1
+                && room.x2 <= all.x2
+                && room.y2 <= all.y2
                 && taken.stream().noneMatch(room::meets);
     }
 

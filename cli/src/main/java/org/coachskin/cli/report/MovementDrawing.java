@@ -66,7 +66,7 @@ public final class MovementDrawing {
         double height = bottom + GAP + CURVE + 22;
         Outline outline = new Outline(panel, moved.field(), frame);
         outline.surface(sketch);
-        Labels labels = new Labels(right, bottom);
+        Labels labels = new Labels(frame.left(), frame.top(), right, bottom);
         areas(outline.contours(), 1, inward, "in");
         areas(outline.contours(), -1, outward, "out");
         outline.panel(sketch);

@@ -2,7 +2,9 @@ package org.coachskin.cli.report;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.TreeSet;
 import org.coachskin.analysis.Field;
 import org.coachskin.laminate.Layer;
@@ -59,7 +61,7 @@ public final class PlanDrawing {
         double height = bottom + BORDER + LANE * (1 + count(front)) + 2 * COMPASS;
 
         Sketch sketch = new Sketch();
-        Labels labels = new Labels(width, bottom);
+        Labels labels = new Labels(frame.left(), frame.top(), rightSide, bottom);
         Outline outline = new Outline(panel, field, frame);
         outline.surface(sketch);
         outline.panel(sketch);
@@ -188,24 +190,25 @@ public final class PlanDrawing {
     /** Writes each zone's letter where it has most room. */
     private static void letters(
             Sketch sketch, Labels labels, Frame frame, Field field, List<String> letters) {
+        Contours contours = new Contours(field, frame);
+        List<Point> ends = new ArrayList<>();
+        contours.zones().forEach(ends::addAll);
+        contours.rims().forEach(ends::addAll);
         for (int zone = 0; zone < letters.size(); zone++) {
-            List<Point> inside = new ArrayList<>();
-            double x = 0;
-            double y = 0;
+            Map<Point, Double> room = new LinkedHashMap<>();
             for (Field.Triangle t : field.triangles()) {
                 if (t.zone() == zone) {
                     Point middle = middle(frame, field, t);
-                    inside.add(middle);
-                    x += middle.x();
-                    y += middle.y();
+                    double least = Double.POSITIVE_INFINITY;
+                    for (Point end : ends) {
+                        least = Math.min(least, end.distance(middle));
+                    }
+                    room.put(middle, -Math.rint(least));
                 }
             }
-            if (!inside.isEmpty()) {
-                // A ring's centre lies outside of it: beside its left end then.
-                Point centre = new Point(x / inside.size() - 40, y / inside.size() + 3);
-                inside.sort(Comparator.comparingDouble(centre::distance));
-                labels.write(sketch, "letter", letters.get(zone), inside);
-            }
+            List<Point> places = new ArrayList<>(room.keySet());
+            places.sort(Comparator.comparingDouble(place -> room.getOrDefault(place, 0.0)));
+            labels.write(sketch, "letter", letters.get(zone), places);
         }
     }
 
