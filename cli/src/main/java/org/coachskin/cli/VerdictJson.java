@@ -11,6 +11,7 @@ import org.coachskin.check.Concentration;
 import org.coachskin.check.Job;
 import org.coachskin.check.Margin;
 import org.coachskin.check.Movement;
+import org.coachskin.check.PanelCheck;
 import org.coachskin.check.Spread;
 import org.coachskin.check.Swept;
 import org.coachskin.check.Verdict;
@@ -33,7 +34,7 @@ final class VerdictJson {
             StripTest strip,
             Optional<Swept> swept) {
         Map<String, Object> json = Json.answer("check");
-        json.putAll(verdict(verdict, spreads));
+        json.putAll(verdict(verdict, spreads, new PanelCheck().firstOrder(verdict)));
         List<Object> rows = new ArrayList<>();
         for (Change change : changes) {
             Map<String, Object> row = new LinkedHashMap<>();
@@ -93,7 +94,7 @@ final class VerdictJson {
             Map<String, Object> row = new LinkedHashMap<>();
             row.put("name", column.name());
             row.put("stiffnessGainedPerMass", comparison.gainPerMass(column));
-            row.putAll(verdict(column.verdict(), Map.of()));
+            row.putAll(verdict(column.verdict(), Map.of(), List.of()));
             columns.add(row);
         }
         json.put("panels", columns);
@@ -101,7 +102,11 @@ final class VerdictJson {
         return json;
     }
 
-    private static Map<String, Object> verdict(Verdict verdict, Map<Mode, Spread> spreads) {
+    /**
+     * @param firstOrder each movement by first-order theory; empty where it is not asked
+     */
+    private static Map<String, Object> verdict(
+            Verdict verdict, Map<Mode, Spread> spreads, List<Double> firstOrder) {
         Job job = verdict.job();
         Map<String, Object> json = new LinkedHashMap<>();
         json.put("panel", job.panel().name());
@@ -120,9 +125,12 @@ final class VerdictJson {
                         verdict.margins().stream()
                                 .map(m -> mode(m, spreads.get(m.mode())))
                                 .toList()));
-        json.put(
-                "movements",
-                new ArrayList<>(verdict.movements().stream().map(VerdictJson::movement).toList()));
+        List<Object> movements = new ArrayList<>();
+        for (int i = 0; i < verdict.movements().size(); i++) {
+            double plain = firstOrder.isEmpty() ? Double.NaN : firstOrder.get(i);
+            movements.add(movement(verdict.movements().get(i), plain));
+        }
+        json.put("movements", movements);
         json.put("held", held(verdict));
         verdict.felt().ifPresent(felt -> json.put("feltStiffness", spread(felt)));
         json.put("frequency", verdict.frequency());
@@ -200,7 +208,7 @@ final class VerdictJson {
         return json;
     }
 
-    private static Map<String, Object> movement(Movement movement) {
+    private static Map<String, Object> movement(Movement movement, double firstOrder) {
         Map<String, Object> json = new LinkedHashMap<>();
         json.put("load", movement.loadCase());
         json.put("force", movement.force());
@@ -209,7 +217,9 @@ final class VerdictJson {
         json.put("sliding", movement.sliding());
         json.put("seal", movement.seal());
         json.put("dent", movement.dent());
-        json.put("firstOrder", movement.firstOrder());
+        json.put("x", movement.at().x());
+        json.put("y", movement.at().y());
+        json.put("firstOrder", firstOrder);
         return json;
     }
 

@@ -40,9 +40,13 @@ final class WhyPage {
 
     private final Verdict verdict;
     private final Figures figures;
+    private final PanelCheck check = new PanelCheck();
 
-    /** Worked out once, whatever ply is asked about. */
+    /** Worked out once, whatever rows are asked about. */
     private Page.@Nullable Table criteria;
+
+    private @Nullable List<Double> firstOrder;
+    private @Nullable List<Margin> otherwise;
 
     WhyPage(Verdict verdict, Figures figures) {
         this.verdict = verdict;
@@ -283,20 +287,63 @@ final class WhyPage {
                 Concentration.of(verdict, margin).ifPresent(c -> concentration(page, c));
             }
             case FELT_STIFFNESS, SAG -> {
-                Movement movement =
-                        verdict.movements().stream()
-                                .filter(m -> m.loadCase().equals(margin.loadCase()))
-                                .findFirst()
-                                .orElseThrow();
+                Movement movement = verdict.movementUnder(margin.loadCase());
+                int which = verdict.movements().indexOf(movement);
                 page.paragraph(
                         "First-order theory, in which skins and foam turn together, gives "
-                                + figures.fineMovement(movement.firstOrder())
+                                + figures.fineMovement(firstOrder().get(which))
                                 + " in place of "
                                 + figures.fineMovement(movement.total())
                                 + ". It leaves out the dent and errs beside small patches.");
             }
-            default -> page.paragraph("None for this mode.");
+            default -> {}
         }
+        otherwise().stream()
+                .filter(other -> other.mode() == margin.mode())
+                .findFirst()
+                .ifPresentOrElse(
+                        other -> page.paragraph(byElements(margin, other)),
+                        () -> {
+                            if (hasNoOther(margin.mode())) {
+                                page.paragraph("None for this mode.");
+                            }
+                        });
+    }
+
+    private String byElements(Margin margin, Margin other) {
+        return "Finite elements, which share nothing with the series but the stiffness of the stack, have "
+                + (margin.mode() == Mode.FELT_STIFFNESS
+                        ? amount(other, other.applied())
+                                + " in place of "
+                                + amount(margin, margin.applied())
+                        : "it fit "
+                                + Figures.times(other.multiplier())
+                                + " times in place of "
+                                + Figures.times(margin.multiplier()))
+                + ".";
+    }
+
+    /** Returns each movement by first-order theory. */
+    List<Double> firstOrder() {
+        List<Double> known = firstOrder;
+        if (known == null) {
+            known = check.firstOrder(verdict);
+            firstOrder = known;
+        }
+        return known;
+    }
+
+    private List<Margin> otherwise() {
+        List<Margin> known = otherwise;
+        if (known == null) {
+            known = check.otherwise(verdict);
+            otherwise = known;
+        }
+        return known;
+    }
+
+    private static boolean hasNoOther(Mode mode) {
+        return !mode.isOfPlies() && mode != Mode.FELT_STIFFNESS && mode != Mode.SAG;
     }
 
     private static void concentration(Page page, Concentration raised) {
@@ -317,7 +364,6 @@ final class WhyPage {
         if (known == null) {
             known = new Page.Table("lr").row("weakest ply of all, by", "the load fits");
             Job job = verdict.job();
-            PanelCheck check = new PanelCheck();
             for (PlyCriterion criterion : CRITERIA) {
                 Job other = job.withLimits(job.limits().withCriterion(criterion));
                 OptionalDouble least =

@@ -33,11 +33,13 @@ final class WhySheet {
     private final Verdict verdict;
     private final Job job;
     private final Figures figures;
+    private final WhyPage why;
 
     WhySheet(Verdict verdict, Figures figures) {
         this.verdict = verdict;
         this.figures = figures;
         job = verdict.job();
+        why = new WhyPage(verdict, figures);
     }
 
     Sheet sheet(Picture picture, PanelFile file) {
@@ -298,13 +300,14 @@ final class WhySheet {
                                         + ", within "
                                         + Figures.percent(error.error())
                                         + "."));
-        for (Movement movement : verdict.movements()) {
-            if (Double.isFinite(movement.firstOrder()) && movement.total() != 0) {
+        for (int i = 0; i < verdict.movements().size(); i++) {
+            Movement movement = verdict.movements().get(i);
+            if (movement.total() != 0) {
                 words.add(
                         "A second answer, first-order theory, in which skins and foam turn together: under "
                                 + Rows.called(movement.loadCase())
                                 + " "
-                                + figures.fineMovement(movement.firstOrder())
+                                + figures.fineMovement(why.firstOrder().get(i))
                                 + " in place of "
                                 + figures.fineMovement(movement.total())
                                 + ".");
@@ -317,7 +320,6 @@ final class WhySheet {
     }
 
     private Block folds() {
-        WhyPage why = new WhyPage(verdict, figures);
         List<Block.Fold> folds = new ArrayList<>();
         for (Margin margin : verdict.margins()) {
             if (Double.isFinite(margin.multiplier())) {

@@ -23,9 +23,6 @@ final class Elements {
 
     private static final int HIGHEST = ShellAnalysis.ORDER + 2;
 
-    /** Stands for first-order theory among the solutions that are on their way. */
-    private static final int FIRST_ORDER = 0;
-
     private final Job job;
     private final Solvers solvers;
 
@@ -41,17 +38,6 @@ final class Elements {
             boolean vibrating = below == 1;
             begun.put(order, begin(() -> solve(order, vibrating)));
         }
-        solvers.firstOrder(job)
-                .ifPresent(
-                        plain ->
-                                begun.put(
-                                        FIRST_ORDER,
-                                        begin(
-                                                () ->
-                                                        new Solved(
-                                                                plain.loadCases(
-                                                                        job.panel(), job.loads()),
-                                                                Double.NaN))));
     }
 
     private static <T> CompletableFuture<T> begin(Supplier<T> work) {

@@ -10,7 +10,7 @@ package org.coachskin.check;
  * @param sliding foam sliding between the skins [m]
  * @param seal rubber seal giving way [m]
  * @param dent skin sinking into the foam under the patch [m]
- * @param firstOrder the same total by first-order theory, for the engineer [m]
+ * @param at where it is told of: under a press, or where a load that is spread moves the panel most
  */
 public record Movement(
         String loadCase,
@@ -20,7 +20,7 @@ public record Movement(
         double sliding,
         double seal,
         double dent,
-        double firstOrder) {
+        Place at) {
 
     /** Returns force over movement [N/m]; infinite where nothing moves. */
     public double stiffness() {

@@ -8,8 +8,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
-import org.coachskin.analysis.Analysis;
-import org.coachskin.analysis.CaseResponse;
 import org.coachskin.analysis.Held;
 import org.coachskin.analysis.Owed;
 import org.coachskin.analysis.Response;
@@ -159,19 +157,10 @@ final class Moving {
         return best;
     }
 
-    /**
-     * Returns where the movement of each load comes from.
-     *
-     * @param firstOrder who tells the movement in first-order theory, if anybody is asked
-     */
-    static List<Movement> movements(Job job, List<CaseCheck> cases, Optional<Analysis> firstOrder) {
-        List<CaseResponse> plain =
-                firstOrder
-                        .map(solver -> solver.loadCases(job.panel(), job.loads()))
-                        .orElse(List.of());
+    /** Returns where the movement of each load comes from. */
+    static List<Movement> movements(Job job, List<CaseCheck> cases) {
         List<Movement> movements = new ArrayList<>();
-        for (int i = 0; i < cases.size(); i++) {
-            CaseCheck check = cases.get(i);
+        for (CaseCheck check : cases) {
             Place at = at(job, check);
             Owed owed = check.response().owed(at.x(), at.y());
             double dent = check.sinking();
@@ -184,9 +173,7 @@ final class Moving {
                             owed.foam(),
                             owed.seals(),
                             dent,
-                            plain.isEmpty()
-                                    ? Double.NaN
-                                    : plain.get(i).loaded().deflection(at.x(), at.y())));
+                            at));
         }
         return movements;
     }

@@ -125,7 +125,7 @@ public final class PanelCheck {
             List<Margin> margins,
             double frequency,
             List<NumericalError> errors) {
-        List<Movement> movements = Moving.movements(job, cases, solvers.firstOrder(job));
+        List<Movement> movements = Moving.movements(job, cases);
         Optional<Spread> felt = Optional.empty();
         for (int i = 0; i < movements.size() && felt.isEmpty(); i++) {
             if (cases.get(i).load().kind() == LoadCase.Kind.FELT) {
@@ -155,6 +155,32 @@ public final class PanelCheck {
     public List<Margin> margins(Job job) {
         Job placed = Sweeping.placed(job, solvers.sweeping(job));
         return worstOfEachMode(placed, cases(placed));
+    }
+
+    /**
+     * Returns each movement of a verdict by first-order theory, in which skins and foam turn
+     * together and no skin sinks into the foam [m].
+     */
+    public List<Double> firstOrder(Verdict verdict) {
+        Job job = verdict.job();
+        List<CaseResponse> answers = solvers.firstOrder(job).loadCases(job.panel(), job.loads());
+        List<Double> out = new ArrayList<>();
+        for (int i = 0; i < answers.size(); i++) {
+            Place at = verdict.movements().get(i).at();
+            out.add(answers.get(i).loaded().deflection(at.x(), at.y()));
+        }
+        return out;
+    }
+
+    /**
+     * Returns the worst margin of each mode by finite elements for a verdict that a series gave,
+     * which shares nothing with them but the stiffness of the stack; empty where elements gave it.
+     */
+    public List<Margin> otherwise(Verdict verdict) {
+        Job job = verdict.job();
+        return solvers.other(job)
+                .map(solver -> worstOfEachMode(job, cases(job, solver)))
+                .orElse(List.of());
     }
 
     private List<CaseCheck> cases(Job job) {

@@ -20,8 +20,8 @@ final class Solvers {
     private final boolean brief;
 
     /**
-     * @param brief whether elements one order coarser than usual will do, and nothing that only an
-     *     engineer asks for is wanted of them
+     * @param brief whether elements one order coarser than usual will do, without a look at what
+     *     they are off
      */
     Solvers(boolean brief) {
         this.brief = brief;
@@ -63,11 +63,13 @@ final class Solvers {
         return isSeries(job) ? series : ofOrder(ShellAnalysis.ORDER - 2);
     }
 
-    /** Returns the solver in first-order theory, where that is asked. */
-    Optional<Analysis> firstOrder(Job job) {
-        if (isSeries(job)) {
-            return Optional.of(firstOrderSeries);
-        }
-        return brief ? Optional.empty() : Optional.of(firstOrder);
+    /** Returns who answers in first-order theory. */
+    Analysis firstOrder(Job job) {
+        return isSeries(job) ? firstOrderSeries : firstOrder;
+    }
+
+    /** Returns who else answers, by a way of its own: elements where it was a series. */
+    Optional<Analysis> other(Job job) {
+        return isSeries(job) ? Optional.of(shell) : Optional.empty();
     }
 }

@@ -3,6 +3,7 @@ package org.coachskin.shell;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -105,8 +106,9 @@ public final class ShellAnalysis implements Analysis {
     public List<CaseResponse> loadCases(Panel panel, List<LoadCase> cases) {
         ShellPanel shell = shell(panel, cases.stream().map(LoadCase::loads).toList());
         List<CaseResponse> out = new ArrayList<>();
+        Map<List<Load>, ShellResponse> known = new HashMap<>();
         for (LoadCase load : cases) {
-            ShellResponse standing = shell.solve(load.standing());
+            ShellResponse standing = known.computeIfAbsent(load.standing(), shell::solve);
             ShellResponse total = shell.solve(together(load, 1));
             ShellResponse loaded = total.minus(standing);
             ShellResponse other = load.reverses() ? shell.solve(together(load, -1)) : standing;

@@ -16,8 +16,10 @@ final class Front {
     /** Columns of the tile, four by four, each {@value #TALL} long. */
     private final double[][] tile = new double[WIDE / 4][4 * TALL];
 
-    /** The column at work. */
+    /** The column at work, and the next one. */
     private final double[] column = new double[TALL];
+
+    private final double[] next = new double[TALL];
 
     /** d times L of each row, {@value #WIDE} a row. */
     private double[] row = new double[WIDE * TALL];
@@ -51,14 +53,23 @@ final class Front {
                 for (int p = 0; p < wide; p++) {
                     reduce(l, lo + (k0 + p) * m, k0, p, r0, n, pivots);
                 }
-                for (int j = k0 + wide; j < r0 + n; j++) {
+                for (int j = k0 + wide; j < r0 + n; j += 2) {
+                    boolean both = j + 1 < r0 + n;
                     int s = Math.max(j - r0, 0);
-                    boolean inside = j < k;
-                    int base = inside ? lo + j * m : uo + packed(j - k, m - k) - k;
-                    double[] c = inside ? l : u;
-                    System.arraycopy(c, base + r0 + s, column, s, n - s);
-                    subtract((j - k0) * WIDE, wide, s, n);
-                    System.arraycopy(column, s, c, base + r0 + s, n - s);
+                    int below = Math.max(j + 1 - r0, 0);
+                    double[] c = j < k ? l : u;
+                    int from = r0 + (j < k ? lo + j * m : uo + packed(j - k, m - k) - k);
+                    System.arraycopy(c, from + s, column, s, n - s);
+                    if (both) {
+                        double[] e = j + 1 < k ? l : u;
+                        int to = j + 1 < k ? from + m : r0 + uo + packed(j + 1 - k, m - k) - k;
+                        System.arraycopy(e, to + below, next, below, n - below);
+                        subtractFromBoth((j - k0) * WIDE, wide, s, n);
+                        System.arraycopy(next, below, e, to + below, n - below);
+                    } else {
+                        subtract((j - k0) * WIDE, wide, s, n);
+                    }
+                    System.arraycopy(column, s, c, from + s, n - s);
                 }
             }
         }
@@ -103,10 +114,35 @@ final class Front {
         for (int p = 0; p < four; p += 4, q += 4) {
             four(column, tile[p >> 2], s, n, b[q], b[q + 1], b[q + 2], b[q + 3]);
         }
+        subtractRest(column, q, count, s, n);
+    }
+
+    /**
+     * Does the same to two columns: each value of the tile is fetched once for both, which is worth
+     * a half more even to a compiler without vectors. A row of {@link #next} above the diagonal may
+     * come along; it is not written back.
+     */
+    private void subtractFromBoth(int at, int count, int s, int n) {
+        double[] b = row;
+        int q = at;
+        int t = at + WIDE;
+        int four = count & ~3;
+        for (int p = 0; p < four; p += 4, q += 4, t += 4) {
+            double[] a = tile[p >> 2];
+            both(a, s, n, b[q], b[q + 1], b[q + 2], b[q + 3], b[t], b[t + 1], b[t + 2], b[t + 3]);
+        }
+        subtractRest(column, q, count, s, n);
+        subtractRest(next, t, count, s, n);
+    }
+
+    /** Subtracts the columns of the tile beyond the last four. */
+    private void subtractRest(double[] c, int q, int count, int s, int n) {
+        double[] b = row;
+        int four = count & ~3;
         switch (count - four) {
-            case 1 -> one(column, tile[four >> 2], s, n, b[q]);
-            case 2 -> two(column, tile[four >> 2], s, n, b[q], b[q + 1]);
-            case 3 -> three(column, tile[four >> 2], s, n, b[q], b[q + 1], b[q + 2]);
+            case 1 -> one(c, tile[four >> 2], s, n, b[q]);
+            case 2 -> two(c, tile[four >> 2], s, n, b[q], b[q + 1]);
+            case 3 -> three(c, tile[four >> 2], s, n, b[q], b[q + 1], b[q + 2]);
             default -> {}
         }
     }
@@ -140,6 +176,31 @@ final class Front {
             double[] c, double[] a, int s, int n, double b0, double b1, double b2, double b3) {
         for (int i = s; i < n; i++) {
             c[i] -= a[i] * b0 + a[i + TALL] * b1 + a[i + 2 * TALL] * b2 + a[i + 3 * TALL] * b3;
+        }
+    }
+
+    /** The same for {@link #column} and {@link #next}. */
+    private void both(
+            double[] a,
+            int s,
+            int n,
+            double b0,
+            double b1,
+            double b2,
+            double b3,
+            double d0,
+            double d1,
+            double d2,
+            double d3) {
+        double[] c = column;
+        double[] e = next;
+        for (int i = s; i < n; i++) {
+            double a0 = a[i];
+            double a1 = a[i + TALL];
+            double a2 = a[i + 2 * TALL];
+            double a3 = a[i + 3 * TALL];
+            c[i] -= a0 * b0 + a1 * b1 + a2 * b2 + a3 * b3;
+            e[i] -= a0 * d0 + a1 * d1 + a2 * d2 + a3 * d3;
         }
     }
 }

@@ -17,7 +17,9 @@ import org.jspecify.annotations.Nullable;
  */
 final class Krylov {
 
+    /** Directions at a time where several values are wanted, any of which may be multiple. */
     private static final int BLOCK = 4;
+
     private static final int RESTARTS = 200;
 
     /** After so many restarts values above zero that have not shown up are taken not to exist. */
@@ -37,6 +39,7 @@ final class Krylov {
     private final Inverse inverse;
     private final int n;
     private final int wanted;
+    private final int block;
     private final double good;
     private final int most;
 
@@ -92,16 +95,17 @@ final class Krylov {
         this.inverse = inverse;
         n = a.size();
         this.wanted = wanted;
+        block = wanted == 1 ? 1 : BLOCK;
         this.good = good;
-        most = Math.min(n, (2 * wanted + 28) / BLOCK * BLOCK);
-        seen = new double[most + BLOCK][most + BLOCK];
+        most = Math.min(n, (2 * wanted + 28) / block * block);
+        seen = new double[most + block][most + block];
     }
 
     /**
      * Returns eigenvectors, that of the lowest value above zero first; at most as many as wanted.
      */
     List<double[]> vectors() {
-        growTo(Math.min(BLOCK, n));
+        growTo(Math.min(block, n));
         double before = Double.POSITIVE_INFINITY;
         for (int restart = 0; restart < RESTARTS; ) {
             if (!next.isEmpty()) {
@@ -126,7 +130,7 @@ final class Krylov {
                 return basis.stream().map(direction -> direction.x).toList();
             }
             if (full) {
-                turn(ritz, order, Math.min(size, wanted + BLOCK));
+                turn(ritz, order, Math.min(size, wanted + block));
                 before = worst;
                 restart++;
             }
@@ -264,26 +268,30 @@ final class Krylov {
         return Arrays.copyOfRange(all, column * n, (column + 1) * n);
     }
 
+    /** Adds random directions until there are so many, or none is left. */
     private void growTo(int wide) {
-        boolean more = true;
-        while (more && next.size() < wide) {
-            more = grow();
+        int missing = wide - next.size();
+        while (missing > 0) {
+            int before = next.size();
+            for (Direction w : random(missing)) {
+                add(w);
+            }
+            missing = next.size() == before ? 0 : wide - next.size();
         }
     }
 
-    /** Adds a random direction; false when there is none left. */
-    private boolean grow() {
-        Direction w = random();
+    /** Adds a direction, if anything of it is left beside the others. */
+    private void add(Direction w) {
         double before = w.length();
         if (before == 0) {
-            return false;
+            return;
         }
         orthogonal(w, basis, null);
         orthogonal(w, next, null);
         a.multiply(w.x, w.ax);
         double after = w.length();
         if (after <= 1e-8 * before) {
-            return false;
+            return;
         }
         // Rounding of what was left has been blown up: once more.
         w.scale(1 / after);
@@ -292,19 +300,27 @@ final class Krylov {
         a.multiply(w.x, w.ax);
         w.scale(1 / w.length());
         next.add(w);
-        return true;
     }
 
-    /** A^-1 B of a random vector: nothing in it that B does not see. */
-    private Direction random() {
+    /** A^-1 B of random vectors: nothing in them that B does not see. */
+    private List<Direction> random(int count) {
+        double[] forces = new double[count * n];
         double[] x = new double[n];
-        for (int i = 0; i < n; i++) {
-            x[i] = random.nextDouble() - 0.5;
-        }
         double[] force = new double[n];
-        b.multiply(x, force);
-        inverse.solve(force, x, 1);
-        return new Direction(x, force);
+        for (int c = 0; c < count; c++) {
+            for (int i = 0; i < n; i++) {
+                x[i] = random.nextDouble() - 0.5;
+            }
+            b.multiply(x, force);
+            System.arraycopy(force, 0, forces, c * n, n);
+        }
+        double[] images = new double[count * n];
+        inverse.solve(forces, images, count);
+        List<Direction> out = new ArrayList<>();
+        for (int c = 0; c < count; c++) {
+            out.add(new Direction(part(images, c), part(forces, c)));
+        }
+        return out;
     }
 
     /** Takes what lies along {@code directions} out of {@code w}, twice. */

@@ -66,7 +66,16 @@ final class FittingLid {
     static Verdict verdict(Job job, Margin... margins) {
         List<Movement> movements = new ArrayList<>();
         for (LoadCase load : job.loads()) {
-            movements.add(new Movement(load.name(), 250, 0.01, 0.005, 0.003, 0.002, 0, Double.NaN));
+            movements.add(
+                    new Movement(
+                            load.name(),
+                            250,
+                            0.01,
+                            0.005,
+                            0.003,
+                            0.002,
+                            0,
+                            new Place("", 0, 0, 0)));
         }
         List<Held> none = Collections.nCopies(job.loads().size(), Held.NONE);
         return new Verdict(
