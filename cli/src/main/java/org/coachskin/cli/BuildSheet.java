@@ -2,7 +2,6 @@ package org.coachskin.cli;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.coachskin.check.Answer;
 import org.coachskin.check.Picture;
 import org.coachskin.check.Verdict;
 import org.coachskin.cli.report.Block;
@@ -10,6 +9,7 @@ import org.coachskin.cli.report.PlanDrawing;
 import org.coachskin.cli.report.Sheet;
 import org.coachskin.cli.report.StackDrawing;
 import org.coachskin.design.Change;
+import org.coachskin.failure.Mode;
 import org.coachskin.laminate.Laminate;
 import org.coachskin.laminate.Layer;
 import org.coachskin.panel.Opening;
@@ -165,9 +165,10 @@ final class BuildSheet {
 
     private Block changes(List<Change> changes) {
         boolean clear = Remarks.clearly(verdict);
+        // What is wanting is what the bars show.
         boolean stiffness =
-                verdict.felt().isPresent()
-                        && (verdict.strong() == Answer.YES || verdict.stiff() != Answer.YES)
+                (verdict.holds() || verdict.governing().mode() == Mode.FELT_STIFFNESS)
+                        && verdict.felt().isPresent()
                         && changes.stream().allMatch(c -> c.verdict().felt().isPresent());
         double wanted = stiffness ? verdict.job().limits().feltStiffness() : 1;
         List<Block.Bar> bars = new ArrayList<>();

@@ -37,7 +37,11 @@ final class CheckCommand implements Subcommand {
         Figures figures = Panels.units(given);
         String name = Subcommand.argumentsOf(given)[0];
         PanelFile file = Panels.read(name);
-        Optional<ReportFile> report = report(given, name);
+        Optional<ReportFile> report = ReportFile.wanted(given, List.of(name));
+        if (report.isPresent() && given.hasMatchedOption("--why")) {
+            throw Panels.refused(
+                    "A report holds every why.", "Write   --report   or   --why   , not both.");
+        }
         PanelCheck check = new PanelCheck();
         Verdict verdict = check.check(file.asDrawn());
         int status = verdict.holds() ? Outcome.HOLDS : Outcome.DOES_NOT_HOLD;
@@ -71,19 +75,6 @@ final class CheckCommand implements Subcommand {
                                                 figures)
                                         .page()));
         return Outcome.answer(status, text);
-    }
-
-    /** Returns the file that a report is to be written to, if one is. */
-    private static Optional<ReportFile> report(ParseResult given, String panelFile) {
-        if (!given.hasMatchedOption("--report")) {
-            return Optional.empty();
-        }
-        if (given.hasMatchedOption("--why")) {
-            throw Panels.refused(
-                    "A report holds every why.", "Write   --report   or   --why   , not both.");
-        }
-        return Optional.of(
-                new ReportFile(given.matchedOptionValue("--report", ""), List.of(panelFile)));
     }
 
     /** Returns how the palm feels all over a panel on fittings; a plain one is softest inside. */

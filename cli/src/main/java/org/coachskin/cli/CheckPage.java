@@ -346,6 +346,7 @@ final class CheckPage {
                             + "    its "
                             + (variants == 1 ? "variant" : variants + " variants"));
         }
+        page.line("    coachskin check " + Texts.asArgument(fileName) + " --report panel.html");
         Margin worst = verdict.governing();
         page.line(
                 "    coachskin check "

@@ -12,7 +12,9 @@ import java.nio.file.attribute.PosixFileAttributeView;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.ParseResult;
 
 /** A file that is written whole or not at all, and never over what was read. */
 final class ReportFile {
@@ -23,12 +25,12 @@ final class ReportFile {
     private final Path path;
 
     /**
-     * Checks that the file can be written, before anything is worked out.
+     * Checks that the file can be written, as far as that can be told before.
      *
      * @param inputs files that are read
      * @throws Refused when it cannot
      */
-    ReportFile(String name, List<String> inputs) {
+    private ReportFile(String name, List<String> inputs) {
         this.name = name;
         try {
             path = Path.of(name);
@@ -68,6 +70,18 @@ final class ReportFile {
         }
     }
 
+    /**
+     * Returns the file that a report is to be written to, if one is wanted.
+     *
+     * @param inputs files that are read
+     * @throws Refused when it cannot be written
+     */
+    static Optional<ReportFile> wanted(ParseResult given, List<String> inputs) {
+        return given.hasMatchedOption("--report")
+                ? Optional.of(new ReportFile(given.matchedOptionValue("--report", ""), inputs))
+                : Optional.empty();
+    }
+
     private static boolean isSame(Path one, Path other) {
         try {
             return (Files.exists(one) && Files.exists(other))
@@ -87,11 +101,6 @@ final class ReportFile {
     private Path folder() {
         Path parent = path.toAbsolutePath().getParent();
         return parent == null ? path.toAbsolutePath() : parent;
-    }
-
-    /** Returns the name as it was given. */
-    String name() {
-        return name;
     }
 
     /**

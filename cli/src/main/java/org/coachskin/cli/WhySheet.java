@@ -67,15 +67,19 @@ final class WhySheet {
         blocks.add(method());
         blocks.add(folds());
         blocks.add(new Block.Raw("The panel file", "", file.text()));
-        blocks.add(
-                new Block.Rows(
-                        "Checked",
-                        "",
-                        List.of("by", "date", "remarks"),
-                        List.of(List.of("", "", "")),
-                        "fill",
-                        true));
+        blocks.add(checked());
         return new Sheet("why", "Why", "for the engineer", blocks);
+    }
+
+    /** Returns room for whoever answers for the sheet. */
+    static Block checked() {
+        return new Block.Rows(
+                "Checked",
+                "",
+                List.of("by", "date", "remarks"),
+                List.of(List.of("", "", "")),
+                "fill",
+                true);
     }
 
     /** Draws how loads of some kinds move the panel. */
@@ -93,6 +97,7 @@ final class WhySheet {
             return;
         }
         double most = moved.most().value();
+        double reach = MovementDrawing.reach(moved);
         boolean apart =
                 load.loads().get(0) instanceof Load.Press press
                         && Math.hypot(press.x() - moved.most().x(), press.y() - moved.most().y())
@@ -101,7 +106,7 @@ final class WhySheet {
                 new Block.Figure(
                         "How it gives under " + Rows.called(load.name()),
                         "A line every "
-                                + MovementDrawing.step(job.panel(), moved, figures)
+                                + MovementDrawing.step(reach, figures)
                                 + ". It moves most "
                                 + (apart ? "not where it is pressed but " : "")
                                 + figures.size(Math.rint(100 * moved.most().x()) / 100)
@@ -111,7 +116,12 @@ final class WhySheet {
                                 + figures.movement(Math.abs(most))
                                 + (most < 0 ? " outward." : " inward."),
                         MovementDrawing.of(
-                                "moved" + number, job.panel(), moved, List.of(load), figures),
+                                "moved" + number,
+                                job.panel(),
+                                moved,
+                                reach,
+                                List.of(load),
+                                figures),
                         List.of(),
                         false));
         MovementParts parts = MovementParts.of(verdict, movement);
@@ -121,8 +131,10 @@ final class WhySheet {
                     new Block.Bar(
                             part.words(),
                             part.share(),
-                            figures.movement(part.movement()),
-                            Figures.percent(part.share()),
+                            figures.movement(part.movement())
+                                    + ", "
+                                    + Figures.percent(part.share()),
+                            "",
                             false));
         }
         blocks.add(

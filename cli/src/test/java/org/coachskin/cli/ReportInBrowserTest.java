@@ -9,6 +9,7 @@ import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
@@ -95,12 +96,18 @@ class ReportInBrowserTest {
     }
 
     @Test
+    void theReadmeShowsASheet() throws IOException {
+        assertTrue(Files.readString(Path.of("../README.md")).contains("](examples/report.png)"));
+        assertTrue(ImageIO.read(SHOWN.toFile()).getWidth() == 900);
+    }
+
+    @Test
     void theDrawingsLookAsTheyDid() throws IOException, InterruptedException {
         Path drawn = browser.screenshot(drawings(light), 800, 1700);
         if (Boolean.getBoolean("coachskin.renew")) {
-            Files.copy(drawn, KEPT, java.nio.file.StandardCopyOption.REPLACE_EXISTING);
-            Path sheet = browser.screenshot(light, 900, 960);
-            Files.copy(sheet, SHOWN, java.nio.file.StandardCopyOption.REPLACE_EXISTING);
+            Files.copy(drawn, KEPT, StandardCopyOption.REPLACE_EXISTING);
+            Path sheet = browser.screenshot(light, 900, 1040);
+            Files.copy(sheet, SHOWN, StandardCopyOption.REPLACE_EXISTING);
         }
 
         double off = different(KEPT, drawn);

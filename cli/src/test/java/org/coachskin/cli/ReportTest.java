@@ -204,6 +204,21 @@ class ReportTest {
     }
 
     @Test
+    void variantsStandSideBySide() throws IOException {
+        Path to = folder.resolve("variants.html");
+        Outcome outcome =
+                Main.run("compare", "../examples/panels/last-ply.yaml", "--report", to.toString());
+        String page = Files.readString(to);
+
+        assertEquals(Main.run("compare", "../examples/panels/last-ply.yaml"), outcome);
+        for (String name : List.of("as drawn", "light last ply", "heavy last ply")) {
+            assertTrue(page.contains(name), name);
+        }
+        assertEquals(3, page.split("role=\"img\"", -1).length - 1);
+        assertFalse(page.contains("<script"));
+    }
+
+    @Test
     void americanUnitsReachTheDrawings() throws IOException {
         Path to = folder.resolve("us.html");
         Main.run("check", LID, "--units", "us", "--report", to.toString());

@@ -8,6 +8,8 @@ final class Labels {
 
     private static final double GAP = 2;
 
+    private static final int LONGEST = 26;
+
     /** Where words are tried beside a place: x and y in widths and heights from its middle. */
     private static final double[][] BESIDE = {
         {1, 0}, {-1, 0}, {0, -1}, {0, 1}, {1, -1}, {-1, -1}, {1, 1}, {-1, 1}
@@ -25,6 +27,14 @@ final class Labels {
         boolean meets(Room other) {
             return x1 < other.x2 && other.x1 < x2 && y1 < other.y2 && other.y1 < y2;
         }
+    }
+
+    /** Returns as much of a name as a drawing has room for. */
+    static String shortened(String name) {
+        int end =
+                name.offsetByCodePoints(
+                        0, Math.min(LONGEST, name.codePointCount(0, name.length())));
+        return end == name.length() ? name : name.substring(0, end) + "...";
     }
 
     private static Room room(String words, double x, double y) {

@@ -27,11 +27,12 @@ public final class MovementDrawing {
     private final Units units;
     private final Frame frame;
     private final Sketch sketch = new Sketch();
+    private final double reach;
     private final double step;
     private final double inward;
     private final double outward;
 
-    private MovementDrawing(Panel panel, Picture.Moved moved, Units units) {
+    private MovementDrawing(Panel panel, Picture.Moved moved, double reach, Units units) {
         this.panel = panel;
         this.moved = moved;
         this.units = units;
@@ -44,19 +45,39 @@ public final class MovementDrawing {
         }
         inward = in / units.length();
         outward = out / units.length();
-        step = Levels.step(Math.max(inward, outward), LINES);
+        this.reach = reach;
+        step = step(reach, units.length());
     }
 
-    /** Draws the movement under one load case. */
+    /**
+     * Draws the movement under one load case.
+     *
+     * @param reach the largest movement of all that are set side by side [m]
+     * @param loads whose patches are shown
+     */
     public static Drawing of(
-            String id, Panel panel, Picture.Moved moved, List<LoadCase> loads, Units units) {
-        return new MovementDrawing(panel, moved, units).drawing(id, loads);
+            String id,
+            Panel panel,
+            Picture.Moved moved,
+            double reach,
+            List<LoadCase> loads,
+            Units units) {
+        return new MovementDrawing(panel, moved, reach, units).drawing(id, loads);
+    }
+
+    /** Returns how far the panel moves where it moves most, in or out [m]. */
+    public static double reach(Picture.Moved moved) {
+        return Math.abs(moved.most().value());
     }
 
     /** Returns the movement from one contour line to the next, in words. */
-    public static String step(Panel panel, Picture.Moved moved, Units units) {
-        MovementDrawing of = new MovementDrawing(panel, moved, units);
-        return Levels.words(of.step, of.step) + " " + units.lengthName();
+    public static String step(double reach, Units units) {
+        double step = step(reach, units.length());
+        return Levels.words(step, step) + " " + units.lengthName();
+    }
+
+    private static double step(double reach, double unit) {
+        return Levels.step(reach / unit, LINES);
     }
 
     private Drawing drawing(String id, List<LoadCase> loads) {
@@ -138,7 +159,7 @@ public final class MovementDrawing {
     private void cuts(double right, double bottom) {
         double least = -outward * units.length();
         double most = inward * units.length();
-        double scale = CURVE / Math.max(most - least, 1e-12);
+        double scale = CURVE / Math.max(most - least, reach);
         double zero = bottom + GAP - least * scale;
         double side = right + GAP + most * scale;
         sketch.line("axis", EDGE, zero, right, zero);

@@ -74,7 +74,13 @@ final class Outline {
         for (Fitting.Pad pad : panel.support().pads()) {
             double half = frame.scale() * pad.sizeX() / 2;
             labels.beside(
-                    sketch, "name", pad.name(), frame.x(pad.x()), frame.y(pad.y()), half, half);
+                    sketch,
+                    "name",
+                    Labels.shortened(pad.name()),
+                    frame.x(pad.x()),
+                    frame.y(pad.y()),
+                    half,
+                    half);
         }
     }
 
@@ -161,7 +167,7 @@ final class Outline {
                     labels.beside(
                             sketch,
                             "name",
-                            load.name(),
+                            Labels.shortened(load.name()),
                             frame.x((line.x1() + line.x2()) / 2),
                             frame.y((line.y1() + line.y2()) / 2),
                             0,
@@ -175,7 +181,7 @@ final class Outline {
                         labels.beside(
                                 sketch,
                                 "name",
-                                name,
+                                Labels.shortened(name),
                                 frame.x(press.x()),
                                 frame.y(press.y()),
                                 frame.scale() * press.patch().halfX(),

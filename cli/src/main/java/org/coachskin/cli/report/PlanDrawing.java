@@ -52,7 +52,7 @@ public final class PlanDrawing {
         List<Double> left = pads(panel, Edge.LEFT);
         List<Double> right = pads(panel, Edge.RIGHT);
         double above = BORDER + LANE * (1 + count(rear) + count(openX));
-        double beside = 2 * BORDER + LANE * (1 + count(left));
+        double beside = 3 * BORDER + LANE * (1 + count(left));
         double after = BORDER + LANE * (1 + count(right) + count(openY));
         Frame frame = Frame.fitting(beside, above, panel.width(), panel.length(), WIDE, HIGH);
         double bottom = frame.y(0);
