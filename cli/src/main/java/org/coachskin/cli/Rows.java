@@ -36,7 +36,7 @@ final class Rows {
         String subject = comma < 0 ? "" : margin.place().words().substring(0, comma);
         Mode mode = margin.mode();
         return switch (mode) {
-            case PLY_PULLED, PLY_CRUSHED, PLY_SHEARED -> subject + " " + mode.words();
+            case PLY_PULLED, PLY_CRUSHED, PLY_SHEARED, KINK -> subject + " " + mode.words();
             case BOND -> subject + " pulled off";
             case WRINKLING -> subject + " wrinkling";
             case SAG -> mode.words() + " under " + called(margin.loadCase());

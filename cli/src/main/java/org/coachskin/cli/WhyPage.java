@@ -227,6 +227,10 @@ final class WhyPage {
                                     found,
                                     "strength in compression",
                                     laid.ply().strength().compression1());
+                    case KINK -> {
+                        put(found, "strength in tension", laid.ply().strength().tension1());
+                        put(found, "strength in compression", laid.ply().strength().compression1());
+                    }
                     case PLY_SHEARED ->
                             put(found, "strength in shear", laid.ply().strength().shear12());
                     default -> {}

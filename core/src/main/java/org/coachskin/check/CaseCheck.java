@@ -197,6 +197,28 @@ final class CaseCheck {
         return local.deflectionError();
     }
 
+    /**
+     * How much further in the panel can at most go under the first press since the foam in the
+     * bevels of strips gives under the skin over it: the work of that, held against what the force
+     * does; forces that find another way make it less [m].
+     */
+    double giveAtBevels() {
+        double work = 0;
+        for (StripEdges.Side side : stacks.edges) {
+            if (side.thin()) {
+                Stack there = stacks.at(side.station().x(), side.station().y());
+                SectionState state = side.station().state(answer.loaded());
+                work +=
+                        side.give(
+                                there,
+                                there.skinForce(
+                                        Face.INSIDE,
+                                        (layer, z) -> state.strainAt(there.layered, z)));
+            }
+        }
+        return work == 0 ? 0 : work / force();
+    }
+
     List<Margin> margins() {
         for (Stations.Station station : stations) {
             enter(stacks.at(station.x(), station.y()));
@@ -214,6 +236,17 @@ final class CaseCheck {
             enter(stacks.at(press.x(), press.y()));
             if (first && !stack.laminate.isBare()) {
                 UnderPatch.judge(job, load, press, stack, worst);
+            }
+        }
+        for (StripEdges.Side side : stacks.edges) {
+            enter(stacks.at(side.station().x(), side.station().y()));
+            SectionState rest = side.station().state(answer.standing());
+            Stack.Strain still = (layer, z) -> standing(rest, layer, z);
+            SectionState state = side.station().state(answer.loaded());
+            new Kinks(job, 1, worst).judge(side, stack, state, still);
+            if (load.reverses()) {
+                SectionState other = side.station().state(answer.reversed());
+                new Kinks(job, -1, worst).judge(side, stack, other, still);
             }
         }
         wrinkles.judge(worst);

@@ -58,12 +58,19 @@ public record ZoneRecipe(String name, Region region, Build build) {
      *
      * @param more thickness beside that of the panel's foam [m]
      * @param over plies laid on the inside skin there, in the order of laying; may be empty
+     * @param slope rise over run of the bevel at its edges [-]
      */
-    public record FoamStrip(double more, List<Schedule.Item> over) implements Build {
-        /** Copies the list and checks the thickness. */
+    public record FoamStrip(double more, List<Schedule.Item> over, double slope) implements Build {
+        /** Copies the list and checks the numbers. */
         public FoamStrip {
             over = List.copyOf(over);
             Require.positive("thickness of a foam strip", more, "m");
+            Require.positive("slope of a bevel", slope, "");
+        }
+
+        /** Bevelled as usual. */
+        public FoamStrip(double more, List<Schedule.Item> over) {
+            this(more, over, Zone.USUAL_SLOPE);
         }
     }
 
@@ -108,7 +115,8 @@ public record ZoneRecipe(String name, Region region, Build build) {
                             other.foam().orElse(board.foam()),
                             other.thickness(),
                             board.thicknessSpread()),
-                    other.over());
+                    other.over(),
+                    Zone.USUAL_SLOPE);
         }
         if (build instanceof FoamStrip strip) {
             Schedule.Board board = board(schedule);
@@ -118,7 +126,8 @@ public record ZoneRecipe(String name, Region region, Build build) {
                             board.foam(),
                             board.thickness() + strip.more(),
                             board.thicknessSpread()),
-                    strip.over());
+                    strip.over(),
+                    strip.slope());
         }
         NoFoam lip = (NoFoam) build;
         List<Schedule.Item> all = turned(schedule.inside());
@@ -137,10 +146,11 @@ public record ZoneRecipe(String name, Region region, Build build) {
         return board;
     }
 
-    private Zone foamed(Schedule schedule, Schedule.Board board, List<Schedule.Item> over) {
+    private Zone foamed(
+            Schedule schedule, Schedule.Board board, List<Schedule.Item> over, double slope) {
         Laminate stack =
                 schedule.withBoard(board).withInside(joined(schedule.inside(), over)).laminate();
-        return new Zone(name, region, stack, 0);
+        return new Zone(name, region, stack, 0, slope);
     }
 
     private static List<Schedule.Item> turned(List<Schedule.Item> plies) {

@@ -20,7 +20,7 @@ public final class MovementDrawing {
     private static final double CURVE = 56;
 
     private static final double GAP = 14;
-    private static final int LINES = 6;
+    private static final int LINES = 8;
 
     private final Panel panel;
     private final Picture.Moved moved;
