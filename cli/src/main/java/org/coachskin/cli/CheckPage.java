@@ -12,6 +12,7 @@ import org.coachskin.check.Movement;
 import org.coachskin.check.Spread;
 import org.coachskin.check.Swept;
 import org.coachskin.check.Verdict;
+import org.coachskin.check.Weights;
 import org.coachskin.cli.file.PanelFile;
 import org.coachskin.design.Change;
 import org.coachskin.failure.Mode;
@@ -276,31 +277,21 @@ final class CheckPage {
     }
 
     private void weight() {
-        if (!job.panel().isPlain()) {
-            page.wrap(
-                    "Weight   ",
-                    figures.mass(verdict.mass())
-                            + " ("
-                            + figures.massPerArea(verdict.mass() / job.panel().area())
-                            + " on average), zones counted, before filler, paint and fittings");
-            drums();
-            return;
-        }
-        double area = job.panel().area();
-        double each = job.panel().laminate().mass();
-        Schedule.Masses masses = job.schedule().masses();
+        Weights weights = Weights.of(job);
         List<String> parts = new ArrayList<>();
-        addPart(parts, "glass", masses.glass() * area);
-        addPart(parts, "resin in the cloth", masses.resin() * area);
-        addPart(parts, "plies of your own", masses.given() * area);
-        addPart(parts, "seal coat", masses.sealCoat() * area);
-        addPart(parts, "foam", masses.foam() * area);
+        addPart(parts, "glass", weights.glass());
+        addPart(parts, "resin in the cloth", weights.resin());
+        addPart(parts, "plies of your own", weights.given());
+        addPart(parts, "seal coat", weights.sealCoat());
+        addPart(parts, "foam", weights.foam());
+        addPart(parts, "inserts and other foam", weights.inserts());
         page.wrap(
                 "Weight   ",
-                figures.mass(each * area)
+                figures.mass(verdict.mass())
                         + " ("
-                        + figures.massPerArea(each)
-                        + "), before filler, paint and fittings: "
+                        + figures.massPerArea(verdict.mass() / job.panel().area())
+                        + (job.panel().isPlain() ? ")" : " on average), zones counted")
+                        + ", before filler, paint and fittings: "
                         + String.join(", ", parts)
                         + " "
                         + figures.massName());

@@ -8,6 +8,8 @@ import java.util.Optional;
 import org.coachskin.check.Job;
 import org.coachskin.cli.file.PanelFile;
 import org.coachskin.design.Comparison;
+import org.coachskin.design.OneMore;
+import org.coachskin.material.MaterialLibrary;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParseResult;
 
@@ -31,14 +33,18 @@ final class CompareCommand implements Subcommand {
         Map<String, Job> jobs =
                 names.length == 1 ? variants(names[0], files.get(0)) : panels(files);
         Optional<ReportFile> report = ReportFile.wanted(given, List.of(names));
-        Comparison comparison = Comparison.of(jobs);
-        String title =
-                names.length == 1 ? jobs.values().iterator().next().panel().name() : "Side by side";
+        MaterialLibrary library = files.get(0).library();
+        Job first = jobs.values().iterator().next();
+        Comparison comparison;
+        OneMore oneMore;
+        int solutions = jobs.size() + OneMore.solutions(first, library);
+        try (Progress progress = Progress.of("comparing", solutions)) {
+            comparison = Comparison.of(jobs, progress::step);
+            oneMore = OneMore.of(comparison.columns().get(0).verdict(), library, progress::step);
+        }
+        String title = names.length == 1 ? first.panel().name() : "Side by side";
         boolean holds = comparison.columns().stream().allMatch(column -> column.verdict().holds());
-        String text =
-                given.hasMatchedOption("--json")
-                        ? Json.text(VerdictJson.compare(comparison))
-                        : new ComparePage(title, comparison, figures).text();
+        String page = new ComparePage(title, comparison, oneMore, figures).text();
         report.ifPresent(
                 to ->
                         to.write(
@@ -47,9 +53,13 @@ final class CompareCommand implements Subcommand {
                                                 List.of(names),
                                                 files,
                                                 comparison,
-                                                new ComparePage(title, comparison, figures).text(),
+                                                page,
                                                 figures)
                                         .page()));
+        String text =
+                given.hasMatchedOption("--json")
+                        ? Json.text(CompareJson.of(comparison, oneMore))
+                        : page;
         return Outcome.answer(holds ? Outcome.HOLDS : Outcome.DOES_NOT_HOLD, text);
     }
 

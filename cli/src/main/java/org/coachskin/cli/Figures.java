@@ -100,7 +100,19 @@ enum Figures implements Units {
     /** How far something moves. */
     @Override
     public String movement(double metres) {
-        return movementNumber(metres) + (metric() ? " mm" : " in");
+        return movementNumber(metres) + " " + movementName();
+    }
+
+    /** A part of a movement with as many decimals as the whole, without the unit. */
+    String partOfMovement(double part, double whole) {
+        String shown = movementNumber(whole);
+        int places = shown.indexOf('.') < 0 ? 0 : shown.length() - 1 - shown.indexOf('.');
+        return fixed(metric() ? 1000 * part : part / INCH, places).replace("-0.0", "0.0");
+    }
+
+    /** The unit of a movement. */
+    String movementName() {
+        return lengthName();
     }
 
     /** How far something moves either way, with one digit more. */
@@ -340,6 +352,12 @@ enum Figures implements Units {
     static String percent(double share) {
         double percent = 100 * share;
         return percent > 0 && percent < 0.95 ? "<1 %" : decimals(percent, 0) + " %";
+    }
+
+    /** A share by which something grows or shrinks, with its sign. */
+    static String change(double share) {
+        String percent = decimals(100 * share, 0);
+        return (percent.startsWith("-") || percent.equals("0") ? "" : "+") + percent + " %";
     }
 
     /** At most so many decimals, without zeros at the end. */

@@ -31,7 +31,7 @@ final class Rows {
     }
 
     /** Returns what happens, for example {@code outside skin crushed}. */
-    private static String what(Margin margin) {
+    static String what(Margin margin) {
         int comma = comma(margin);
         String subject = comma < 0 ? "" : margin.place().words().substring(0, comma);
         Mode mode = margin.mode();

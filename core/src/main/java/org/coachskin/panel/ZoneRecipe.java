@@ -97,15 +97,30 @@ public record ZoneRecipe(String name, Region region, Build build) {
      * @throws IllegalArgumentException when foam is wanted in a panel that has none
      */
     public Zone zone(Schedule schedule) {
+        Laminate stack = laid(schedule).laminate();
         double whole = schedule.laminate().thickness();
         if (build instanceof MorePlies plies) {
             Schedule outer = schedule.withOutside(joined(schedule.outside(), plies.outside()));
-            Schedule both =
-                    schedule.board() == null
-                            ? outer.withOutside(joined(turned(plies.inside()), outer.outside()))
-                            : outer.withInside(joined(schedule.inside(), plies.inside()));
-            double depth = whole - outer.laminate().thickness();
-            return new Zone(name, region, both.laminate(), depth);
+            return new Zone(name, region, stack, whole - outer.laminate().thickness());
+        }
+        if (build instanceof FoamStrip strip) {
+            return new Zone(name, region, stack, 0, strip.slope());
+        }
+        boolean inside = build instanceof NoFoam lip && lip.flush() != Height.OUTSIDE;
+        return new Zone(name, region, stack, inside ? whole - stack.thickness() : 0);
+    }
+
+    /**
+     * Returns what is laid in the zone of a panel laid by {@code schedule}.
+     *
+     * @throws IllegalArgumentException when foam is wanted in a panel that has none
+     */
+    public Schedule laid(Schedule schedule) {
+        if (build instanceof MorePlies plies) {
+            Schedule outer = schedule.withOutside(joined(schedule.outside(), plies.outside()));
+            return schedule.board() == null
+                    ? outer.withOutside(joined(turned(plies.inside()), outer.outside()))
+                    : outer.withInside(joined(schedule.inside(), plies.inside()));
         }
         if (build instanceof OtherFoam other) {
             Schedule.Board board = board(schedule);
@@ -115,8 +130,7 @@ public record ZoneRecipe(String name, Region region, Build build) {
                             other.foam().orElse(board.foam()),
                             other.thickness(),
                             board.thicknessSpread()),
-                    other.over(),
-                    Zone.USUAL_SLOPE);
+                    other.over());
         }
         if (build instanceof FoamStrip strip) {
             Schedule.Board board = board(schedule);
@@ -126,16 +140,13 @@ public record ZoneRecipe(String name, Region region, Build build) {
                             board.foam(),
                             board.thickness() + strip.more(),
                             board.thicknessSpread()),
-                    strip.over(),
-                    strip.slope());
+                    strip.over());
         }
         NoFoam lip = (NoFoam) build;
         List<Schedule.Item> all = turned(schedule.inside());
         all.addAll(lip.more());
         all.addAll(schedule.outside());
-        Laminate bare = schedule.withBoard(null).withInside(List.of()).withOutside(all).laminate();
-        double depth = lip.flush() == Height.OUTSIDE ? 0 : whole - bare.thickness();
-        return new Zone(name, region, bare, depth);
+        return schedule.withBoard(null).withInside(List.of()).withOutside(all);
     }
 
     private Schedule.Board board(Schedule schedule) {
@@ -146,11 +157,9 @@ public record ZoneRecipe(String name, Region region, Build build) {
         return board;
     }
 
-    private Zone foamed(
-            Schedule schedule, Schedule.Board board, List<Schedule.Item> over, double slope) {
-        Laminate stack =
-                schedule.withBoard(board).withInside(joined(schedule.inside(), over)).laminate();
-        return new Zone(name, region, stack, 0, slope);
+    private static Schedule foamed(
+            Schedule schedule, Schedule.Board board, List<Schedule.Item> over) {
+        return schedule.withBoard(board).withInside(joined(schedule.inside(), over));
     }
 
     private static List<Schedule.Item> turned(List<Schedule.Item> plies) {
