@@ -3,7 +3,6 @@ package org.coachskin.cli;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import org.coachskin.analysis.Held;
 import org.coachskin.check.Job;
@@ -11,7 +10,6 @@ import org.coachskin.check.Margin;
 import org.coachskin.check.Movement;
 import org.coachskin.check.NumericalError;
 import org.coachskin.check.Picture;
-import org.coachskin.check.Spread;
 import org.coachskin.check.Through;
 import org.coachskin.check.Verdict;
 import org.coachskin.cli.file.PanelFile;
@@ -20,7 +18,6 @@ import org.coachskin.cli.report.MovementDrawing;
 import org.coachskin.cli.report.SealDrawing;
 import org.coachskin.cli.report.Sheet;
 import org.coachskin.cli.report.StressDrawing;
-import org.coachskin.laminate.PrimaryInput;
 import org.coachskin.panel.Load;
 import org.coachskin.panel.LoadCase;
 
@@ -53,7 +50,7 @@ final class WhySheet {
         }
         picture.through().ifPresent(through -> blocks.add(through(through)));
         seal(picture, blocks);
-        verdict.felt().ifPresent(felt -> blocks.add(scatter(felt)));
+        blocks.addAll(ScatterBlocks.of(verdict, figures));
         blocks.add(
                 new Block.Words(
                         "Taken for granted",
@@ -258,43 +255,6 @@ final class WhySheet {
                             "numbers",
                             true));
         }
-    }
-
-    /** How much of the scatter of the felt stiffness each part of hand work makes. */
-    private Block scatter(Spread felt) {
-        double deviation = (felt.high() - felt.low()) / (2 * Spread.TENTH);
-        List<Block.Bar> bars = new ArrayList<>();
-        felt.shares().entrySet().stream()
-                .filter(share -> share.getValue() > 0.0005)
-                .sorted(
-                        Map.Entry.<PrimaryInput, Double>comparingByValue()
-                                .reversed()
-                                .thenComparing(Map.Entry.comparingByKey()))
-                .forEach(
-                        share -> {
-                            double moves = deviation * Math.sqrt(share.getValue());
-                            bars.add(
-                                    new Block.Bar(
-                                            share.getKey().words(),
-                                            moves,
-                                            figures.stiffness(moves),
-                                            Figures.percent(moves / felt.nominal()),
-                                            false));
-                        });
-        return new Block.Bars(
-                "What of hand work moves the felt stiffness",
-                "Each by its usual scatter (one standard deviation). All together: eight panels of ten between "
-                        + figures.stiffness(felt.low())
-                        + " and "
-                        + figures.stiffness(felt.high())
-                        + " "
-                        + figures.stiffnessName()
-                        + ". Weigh and measure what stands on top.",
-                "+- " + figures.stiffnessName(),
-                Double.NaN,
-                "",
-                bars,
-                true);
     }
 
     private Block method() {

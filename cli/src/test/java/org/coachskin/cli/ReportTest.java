@@ -219,6 +219,26 @@ class ReportTest {
     }
 
     @Test
+    void tenInAHundredOffIsTheScatterOfTenInAHundred() throws IOException {
+        String page = known(LID);
+        Matcher row =
+                Pattern.compile(
+                                "foam density</td>\\s*<td dir=\"auto\">[^<]*</td>\\s*"
+                                        + "<td dir=\"auto\">\u00b1 (\\d+) %</td>\\s*<td dir=\"auto\">(\\d+) %</td>")
+                        .matcher(page);
+        assertTrue(row.find());
+        Matcher bar =
+                Pattern.compile("foam density</th>.*?<td class=\"more\">(\\d+) %</td>")
+                        .matcher(page);
+        assertTrue(bar.find());
+        double scatter = Double.parseDouble(row.group(1));
+        double moves = Double.parseDouble(bar.group(1));
+
+        // Both are printed to one in a hundred.
+        assertEquals(moves * 10 / scatter, Double.parseDouble(row.group(2)), 10 / scatter);
+    }
+
+    @Test
     void americanUnitsReachTheDrawings() throws IOException {
         Path to = folder.resolve("us.html");
         Main.run("check", LID, "--units", "us", "--report", to.toString());
