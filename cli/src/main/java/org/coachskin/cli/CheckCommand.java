@@ -29,6 +29,7 @@ final class CheckCommand implements Subcommand {
         return CommandSpec.create()
                 .addOption(Subcommand.flag("--all"))
                 .addOption(Subcommand.option("--why", "\"words of a row\""))
+                .addOption(Subcommand.option("--report", "FILE.html"))
                 .addOption(Subcommand.flag("--json"))
                 .addOption(Subcommand.option("--units", "metric|us"))
                 .addPositional(Subcommand.arguments("a panel file", "1", "1"));
@@ -45,6 +46,11 @@ final class CheckCommand implements Subcommand {
         Figures figures = Panels.units(given);
         String name = Subcommand.argumentsOf(given)[0];
         PanelFile file = Panels.read(name);
+        Optional<ReportFile> report = ReportFile.wanted(given, List.of(name));
+        if (report.isPresent() && given.hasMatchedOption("--why")) {
+            throw Panels.refused(
+                    "A report holds every why.", "Write   --report   or   --why   , not both.");
+        }
         PanelCheck check = new PanelCheck();
         Verdict verdict = check.check(file.asDrawn());
         progress.step();
@@ -68,6 +74,18 @@ final class CheckCommand implements Subcommand {
                         ? Json.text(VerdictJson.check(verdict, spreads, changes, strip, swept))
                         : new CheckPage(name, file, verdict, figures)
                                 .text(changes, strip, all, spreads, swept);
+        report.ifPresent(
+                to ->
+                        to.write(
+                                CheckReport.of(
+                                                name,
+                                                file,
+                                                verdict,
+                                                changes,
+                                                strip,
+                                                check.picture(verdict, figures.weights()),
+                                                figures)
+                                        .page()));
         return Outcome.answer(status, text);
     }
 

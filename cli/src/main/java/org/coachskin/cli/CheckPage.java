@@ -60,7 +60,7 @@ final class CheckPage {
             Map<Mode, Spread> spreads,
             Optional<Swept> swept) {
         head();
-        new Answers(page, verdict, figures).write();
+        new Answers(verdict, figures).write(page);
         changes(changes);
         movement(swept);
         limits(all, spreads);
@@ -150,35 +150,17 @@ final class CheckPage {
         if (total == 0) {
             return;
         }
-        double sign = Math.signum(movement.total());
-        page.line(
-                "Where the "
-                        + figures.movement(total)
-                        + " under "
-                        + Rows.called(movement.loadCase())
-                        + (sign < 0 ? " (outward)" : "")
-                        + " comes from");
+        MovementParts parts = MovementParts.of(verdict, movement);
+        page.line("Where " + parts.title(figures));
         Page.Table table = new Page.Table("lrr");
-        boolean bare = job.panel().laminate().isBare();
-        String bending = (bare ? "cloth" : "skins") + " stretched and squeezed (bending)";
-        part(table, bending, sign * movement.bending(), total);
-        if (!bare) {
-            part(table, "foam sliding between the skins (shear)", sign * movement.sliding(), total);
-        }
-        if (Math.abs(movement.seal()) > 0.001 * total) {
-            part(table, "rubber seal giving way", sign * movement.seal(), total);
-        }
-        if (movement.force() != 0 && !bare) {
-            part(table, "skin sinking into the foam under it", sign * movement.dent(), total);
+        for (MovementParts.Part part : parts.parts()) {
+            table.row(
+                    part.words(), figures.movement(part.movement()), Figures.percent(part.share()));
         }
         page.table(table);
         verdict.felt().filter(s -> movement.force() != 0).ifPresent(this::spread);
         swept.ifPresent(this::softest);
         page.blank();
-    }
-
-    private void part(Page.Table table, String words, double part, double total) {
-        table.row(words, figures.movement(part), Figures.percent(part / total));
     }
 
     private void spread(Spread felt) {
@@ -355,6 +337,7 @@ final class CheckPage {
                             + "    its "
                             + (variants == 1 ? "variant" : variants + " variants"));
         }
+        page.line("    coachskin check " + Texts.asArgument(fileName) + " --report panel.html");
         Margin worst = verdict.governing();
         page.line(
                 "    coachskin check "

@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.coachskin.check.Job;
 import org.coachskin.cli.file.PanelFile;
 import org.coachskin.design.Comparison;
@@ -18,6 +19,7 @@ final class CompareCommand implements Subcommand {
     @Override
     public CommandSpec spec() {
         return CommandSpec.create()
+                .addOption(Subcommand.option("--report", "FILE.html"))
                 .addOption(Subcommand.flag("--json"))
                 .addOption(Subcommand.option("--units", "metric|us"))
                 .addPositional(Subcommand.arguments("a panel file, or several", "1", "*"));
@@ -30,6 +32,7 @@ final class CompareCommand implements Subcommand {
         List<PanelFile> files = Arrays.stream(names).map(Panels::read).toList();
         Map<String, Job> jobs =
                 names.length == 1 ? variants(names[0], files.get(0)) : panels(files);
+        Optional<ReportFile> report = ReportFile.wanted(given, List.of(names));
         MaterialLibrary library = files.get(0).library();
         Job first = jobs.values().iterator().next();
         Comparison comparison;
@@ -41,10 +44,22 @@ final class CompareCommand implements Subcommand {
         }
         String title = names.length == 1 ? first.panel().name() : "Side by side";
         boolean holds = comparison.columns().stream().allMatch(column -> column.verdict().holds());
+        String page = new ComparePage(title, comparison, oneMore, figures).text();
+        report.ifPresent(
+                to ->
+                        to.write(
+                                CompareReport.of(
+                                                title,
+                                                List.of(names),
+                                                files,
+                                                comparison,
+                                                page,
+                                                figures)
+                                        .page()));
         String text =
                 given.hasMatchedOption("--json")
                         ? Json.text(CompareJson.of(comparison, oneMore))
-                        : new ComparePage(title, comparison, oneMore, figures).text();
+                        : page;
         return Outcome.answer(holds ? Outcome.HOLDS : Outcome.DOES_NOT_HOLD, text);
     }
 

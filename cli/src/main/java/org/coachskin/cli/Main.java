@@ -170,12 +170,17 @@ public final class Main {
     }
 
     private static String version() {
-        String version = Main.class.getPackage().getImplementationVersion();
         return "coachskin "
-                + (version == null ? "as built from source" : version)
+                + versionWords()
                 + ", on Java "
                 + System.getProperty("java.version")
                 + "\n";
+    }
+
+    /** Returns the version of the command. */
+    static String versionWords() {
+        String version = Main.class.getPackage().getImplementationVersion();
+        return version == null ? "as built from source" : version;
     }
 
     /** Returns the names of the subcommands. */

@@ -2,6 +2,7 @@ package org.coachskin.check;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import org.coachskin.analysis.CaseResponse;
 import org.coachskin.analysis.Response;
@@ -85,6 +86,63 @@ final class CaseCheck {
 
     CaseResponse answer() {
         return answer;
+    }
+
+    /**
+     * Returns what the stack bears at the place of a margin, as it was judged there: what stands
+     * included; empty for a margin that was not judged through the thickness.
+     */
+    Optional<Through> through(Margin margin) {
+        Place place = margin.place();
+        return stations.stream()
+                .filter(at -> at.x() == place.x() && at.y() == place.y())
+                .findFirst()
+                .map(at -> through(margin, at));
+    }
+
+    private Through through(Margin margin, Stations.Station at) {
+        enter(stacks.at(at.x(), at.y()));
+        SectionState rest = at.state(answer.standing());
+        SectionState state = at.state(margin.reversed() ? answer.reversed() : answer.loaded());
+        int sign = margin.reversed() ? -1 : 1;
+        List<LocalForces.Acting> acting = local.at(at, stack.laminate, answer);
+        List<Through.InPlane> inPlane = new ArrayList<>();
+        for (int i = 0; i < stack.bottom.length; i++) {
+            Layer layer = stack.laminate.layers().get(i);
+            for (double z : new double[] {stack.bottom[i], stack.bottom[i] + layer.thickness()}) {
+                Triple strain = state.strainAt(stack.layered, z).plus(standing(rest, layer, z), 1);
+                for (LocalForces.Acting effect : acting) {
+                    strain = strain.plus(effect.strain(z), effect.times(sign) + effect.still());
+                }
+                inPlane.add(new Through.InPlane(i, z, layer.stiffness().times(strain)));
+            }
+        }
+        return new Through(
+                margin, stack.laminate, inPlane, shear(state.plus(rest, 1), acting, sign));
+    }
+
+    private List<Through.Shear> shear(
+            SectionState total, List<LocalForces.Acting> acting, int sign) {
+        if (stack.laminate.isBare()) {
+            return List.of();
+        }
+        List<TransverseShear> foam = stack.foamShear(total);
+        double bottom = stack.layered.foamBottom();
+        double thickness = stack.layered.foamTop() - bottom;
+        List<Through.Shear> shear = new ArrayList<>();
+        for (int k = 0; k < foam.size(); k++) {
+            double share = (double) k / (foam.size() - 1);
+            double x = foam.get(k).xz();
+            double y = foam.get(k).yz();
+            for (LocalForces.Acting effect : acting) {
+                LocalEffect.FoamShear more = effect.foam(share);
+                double times = effect.times(sign) + effect.still();
+                x += times * more.x();
+                y += times * more.y();
+            }
+            shear.add(new Through.Shear(bottom + share * thickness, x, y));
+        }
+        return shear;
     }
 
     /**

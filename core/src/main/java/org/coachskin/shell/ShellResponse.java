@@ -3,6 +3,7 @@ package org.coachskin.shell;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import org.coachskin.analysis.Field;
 import org.coachskin.analysis.Held;
 import org.coachskin.analysis.Owed;
 import org.coachskin.analysis.Response;
@@ -208,6 +209,14 @@ public final class ShellResponse implements Response {
         Triple n = new Triple(s[0], s[1], s[2]);
         Triple m = new Triple(s[3] + s[6], s[4] + s[7], s[5] + s[8]).plus(n, section.reference);
         return new SectionForces(n, m, s[9] + s[11], s[10] + s[12]);
+    }
+
+    @Override
+    public Field movement() {
+        return Sampling.of(
+                shell.panel,
+                shell.model.grid,
+                (t, local) -> -shell.model.gradients(solution, t, local)[3 * W]);
     }
 
     /** Returns the middle of every triangle and six places near its rim. */
