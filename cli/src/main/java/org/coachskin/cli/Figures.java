@@ -17,6 +17,10 @@ enum Figures implements Units {
     US;
 
     private static final double INCH = 0.0254;
+
+    /** From here on a tape is read to whole millimetres [m]. */
+    private static final double TAPE = 0.1;
+
     private static final double POUND = 0.45359237;
     private static final double POUND_FORCE = 4.4482216152605;
     private static final double FOOT = 12 * INCH;
@@ -74,7 +78,9 @@ enum Figures implements Units {
     /** A size, as a tape gives it. */
     @Override
     public String size(double metres) {
-        return metric() ? decimals(1000 * metres, 1) + " mm" : decimals(metres / INCH, 2) + " in";
+        return metric()
+                ? decimals(1000 * metres, metres < TAPE ? 1 : 0) + " mm"
+                : decimals(metres / INCH, 2) + " in";
     }
 
     /** The thickness of a layer. */
@@ -346,7 +352,7 @@ enum Figures implements Units {
             return "over 99";
         }
         // Rounding must not turn a limit that fails into one that holds.
-        return reserve < 1 && reserve > 0.995 ? "0.99" : fixed(reserve, 2);
+        return reserve < 1 && reserve > 0.995 ? "0.99" : fixed(reserve, reserve < 10 ? 2 : 0);
     }
 
     static String percent(double share) {

@@ -60,7 +60,9 @@ final class ZoneWords {
         if (build instanceof ZoneRecipe.FoamStrip strip) {
             return "foam strip "
                     + figures.size(strip.more())
-                    + " thick on the inside, under the inside skin"
+                    + " thick on the inside, under the inside skin, sloping down to nothing over "
+                    + figures.size(strip.more() / strip.slope())
+                    + " beyond that"
                     + over(strip.over());
         }
         if (build instanceof ZoneRecipe.OtherFoam other) {

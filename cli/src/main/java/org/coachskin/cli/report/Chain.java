@@ -1,5 +1,7 @@
 package org.coachskin.cli.report;
 
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.function.DoubleFunction;
 
@@ -71,11 +73,11 @@ final class Chain {
 
     /** Returns places in order, each once, with both ends of the side. */
     static List<Double> marks(List<Double> places, double length) {
-        List<Double> all = new java.util.ArrayList<>(places);
+        List<Double> all = new ArrayList<>(places);
         all.add(0.0);
         all.add(length);
-        java.util.Collections.sort(all);
-        List<Double> out = new java.util.ArrayList<>();
+        Collections.sort(all);
+        List<Double> out = new ArrayList<>();
         for (double place : all) {
             boolean on = place > -SAME && place < length + SAME;
             if (on && (out.isEmpty() || place - out.get(out.size() - 1) > SAME)) {
