@@ -52,6 +52,9 @@ class PackageMapTest {
                         "shell"));
         map.put("design", List.of("material", "laminate", "failure", "panel", "analysis", "check"));
         map.put(
+                "reinforce",
+                List.of("material", "laminate", "failure", "panel", "check", "design"));
+        map.put(
                 "prove",
                 List.of("material", "laminate", "local", "failure", "panel", "analysis", "check"));
         return map;

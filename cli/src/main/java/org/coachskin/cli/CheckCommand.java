@@ -21,6 +21,9 @@ import picocli.CommandLine.ParseResult;
 /** {@code coachskin check}: will it hold? */
 final class CheckCommand implements Subcommand {
 
+    /** The verdict, its changes, the look around. */
+    private static final int STAGES = 3;
+
     @Override
     public CommandSpec spec() {
         return CommandSpec.create()
@@ -34,6 +37,12 @@ final class CheckCommand implements Subcommand {
 
     @Override
     public Outcome run(ParseResult given) {
+        try (Progress progress = Progress.of("checking", STAGES)) {
+            return answer(given, progress);
+        }
+    }
+
+    private static Outcome answer(ParseResult given, Progress progress) {
         Figures figures = Panels.units(given);
         String name = Subcommand.argumentsOf(given)[0];
         PanelFile file = Panels.read(name);
@@ -44,6 +53,7 @@ final class CheckCommand implements Subcommand {
         }
         PanelCheck check = new PanelCheck();
         Verdict verdict = check.check(file.asDrawn());
+        progress.step();
         int status = verdict.holds() ? Outcome.HOLDS : Outcome.DOES_NOT_HOLD;
         if (given.hasMatchedOption("--why")) {
             String words = given.matchedOptionValue("--why", "");
@@ -52,11 +62,13 @@ final class CheckCommand implements Subcommand {
         Cures cures = new Cures(file.library());
         List<Change> changes =
                 Remarks.clearly(verdict) ? cures.toLeaveOut(verdict) : cures.toCure(verdict);
+        progress.step();
         StripTest strip = StripTest.of(verdict.job().schedule());
         boolean all = given.hasMatchedOption("--all");
         boolean json = given.hasMatchedOption("--json");
         Map<Mode, Spread> spreads = all || json ? Reserves.of(verdict) : Map.of();
         Optional<Swept> swept = swept(check, verdict.job());
+        progress.step();
         String text =
                 json
                         ? Json.text(VerdictJson.check(verdict, spreads, changes, strip, swept))

@@ -280,7 +280,7 @@ final class ComparePage {
         return column.verdict().held().stream().mapToDouble(Held::widestGap).max().orElse(0);
     }
 
-    private static boolean hasSeal(Comparison.Column column) {
+    static boolean hasSeal(Comparison.Column column) {
         return column.verdict().held().stream().anyMatch(held -> !held.seals().isEmpty());
     }
 

@@ -61,6 +61,7 @@ final class CompareWords {
         if (alike.size() > 1) {
             stiffness();
             gains();
+            gaps();
             marks();
             firstToGo();
             foamStays();
@@ -70,7 +71,7 @@ final class CompareWords {
     /** What comes of each, those that come to the same together. */
     private void holding() {
         if (columns.stream().allMatch(c -> Remarks.clearly(c.verdict()))) {
-            page.paragraph("All of them hold every limit, and by more than hand work varies.");
+            page.paragraph("All of them hold every limit, and clearly.");
             return;
         }
         Map<String, List<Comparison.Column>> outcomes = new LinkedHashMap<>();
@@ -199,7 +200,7 @@ final class CompareWords {
         StringBuilder words = new StringBuilder("Per added ");
         words.append(figures.massName()).append(", ");
         if (best.size() > 1) {
-            words.append(joined(names(best, c -> true)))
+            words.append(names(best))
                     .append(" are worth the same stiffness, ")
                     .append(figures.stiffnessPerMass(most));
         } else {
@@ -248,6 +249,31 @@ final class CompareWords {
 
     private double gain(Comparison.Column column) {
         return ComparePage.gain(comparison, column);
+    }
+
+    /** Which of them the loads lift off the rubber, where it is not all or none. */
+    private void gaps() {
+        double allowed = first.verdict().job().limits().sealGap();
+        List<String> off = new ArrayList<>();
+        List<Comparison.Column> on = new ArrayList<>();
+        for (Comparison.Column column : alike) {
+            double gap = ComparePage.gap(column);
+            if (gap > allowed) {
+                off.add(column.name() + " " + figures.movement(gap));
+            } else if (ComparePage.hasSeal(column)) {
+                on.add(column);
+            }
+        }
+        if (!off.isEmpty() && !on.isEmpty()) {
+            page.paragraph(
+                    "Lifted off the rubber seal by more than "
+                            + figures.movement(allowed)
+                            + ": "
+                            + joined(off)
+                            + "; not so: "
+                            + names(on)
+                            + ".");
+        }
     }
 
     private void marks() {
@@ -345,12 +371,7 @@ final class CompareWords {
     }
 
     private static String names(List<Comparison.Column> group) {
-        return joined(names(group, c -> true));
-    }
-
-    private static List<String> names(
-            List<Comparison.Column> group, Predicate<Comparison.Column> which) {
-        return group.stream().filter(which).map(Comparison.Column::name).toList();
+        return joined(group.stream().map(Comparison.Column::name).toList());
     }
 
     private static String quoted(Comparison.Column column) {

@@ -33,6 +33,7 @@ public final class Main {
     static {
         SUBCOMMANDS.put("check", CheckCommand::new);
         SUBCOMMANDS.put("compare", CompareCommand::new);
+        SUBCOMMANDS.put("reinforce", ReinforceCommand::new);
         SUBCOMMANDS.put("schedule", ScheduleCommand::new);
         SUBCOMMANDS.put("materials", MaterialsCommand::new);
         SUBCOMMANDS.put("loads", LoadsCommand::new);
@@ -46,6 +47,7 @@ public final class Main {
         Outcome outcome = run(args);
         print(FileDescriptor.err, outcome.err());
         boolean told = print(FileDescriptor.out, outcome.out());
+        Interrupt.printed();
         System.exit(told ? outcome.status() : Outcome.NO_ANSWER);
     }
 

@@ -25,7 +25,8 @@ final class OneMoreBlock {
     }
 
     void write() {
-        page.line("What one more would do to \"" + first.name() + "\", one change at a time");
+        page.wrap(
+                "", 2, "What one more would do to \"" + first.name() + "\", one change at a time");
         List<Heading> headings = headings();
         Page.Table table = new Page.Table("l" + "r".repeat(headings.size()));
         List<String> head = new ArrayList<>(List.of(""));

@@ -136,4 +136,30 @@ class CompareWordsTest {
         assertTrue(said.contains("Each under its own loads, not those of \"as drawn\": no thumb."));
         assertEquals(said.indexOf("no thumb"), said.lastIndexOf("no thumb"), said);
     }
+
+    @Test
+    void whatTheWindLiftsIsSetApart() {
+        Job lid =
+                PanelFile.read(Path.of("../examples/panels/luggage-lid-hinged-too-light.yaml"))
+                        .asDrawn();
+        Job latched =
+                Optional.ofNullable(
+                                PanelFile.read(
+                                                Path.of(
+                                                        "../examples/panels/luggage-lid-hinged.yaml"))
+                                        .jobs()
+                                        .get("two latches"))
+                        .orElseThrow();
+        PanelCheck check = PanelCheck.brief();
+        Map<String, Verdict> verdicts = new LinkedHashMap<>();
+        verdicts.put("as drawn", check.check(lid));
+        verdicts.put("two latches", check.check(lid.withSupport(latched.panel().support())));
+        String said = said(verdicts);
+        assertTrue(
+                said.matches(
+                        ".*Lifted off the rubber seal by more than 2.0 mm: as drawn \\d+(\\.\\d)? mm; not so: two latches\\..*"),
+                said);
+        verdicts.put("two latches", verdicts.get("as drawn"));
+        assertFalse(said(verdicts).contains("Lifted off"), said(verdicts));
+    }
 }

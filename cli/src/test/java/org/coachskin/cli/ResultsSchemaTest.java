@@ -33,6 +33,7 @@ class ResultsSchemaTest {
                 "compare ../examples/panels/last-ply.yaml",
                 "compare src/test/resources/org/coachskin/cli/bad/variant-on-a-latch.yaml",
                 "compare ../examples/panels/luggage-lid.yaml ../examples/panels/bare-panel.yaml",
+                "reinforce ../examples/panels/trailer-door.yaml window",
                 "schedule ../examples/panels/luggage-lid.yaml",
                 "schedule ../examples/panels/bare-panel.yaml",
                 "materials",

@@ -157,6 +157,11 @@ public final class PanelCheck {
         return worstOfEachMode(placed, cases(placed));
     }
 
+    /** Returns the mass of the panel, turned edges and zones counted [kg]. */
+    public double mass(Job job) {
+        return solvers.of(job).mass(job.panel());
+    }
+
     /**
      * Returns each movement of a verdict by first-order theory, in which skins and foam turn
      * together and no skin sinks into the foam [m].

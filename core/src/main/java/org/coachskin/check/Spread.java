@@ -2,6 +2,7 @@ package org.coachskin.check;
 
 import java.util.EnumMap;
 import java.util.Map;
+import org.apache.commons.math3.distribution.NormalDistribution;
 import org.coachskin.laminate.PrimaryInput;
 
 /**
@@ -33,6 +34,14 @@ public record Spread(double nominal, double low, double high, Map<PrimaryInput, 
         squares.replaceAll((input, square) -> variance == 0 ? 0 : square / variance);
         double half = TENTH * Math.sqrt(variance);
         return new Spread(nominal, nominal - half, nominal + half, squares);
+    }
+
+    /** Returns the share of panels laid alike that stay under a limit [-], normally distributed. */
+    public double below(double limit) {
+        double sigma = (nominal - low) / TENTH;
+        return sigma == 0
+                ? nominal < limit ? 1 : 0
+                : new NormalDistribution(nominal, sigma).cumulativeProbability(limit);
     }
 
     /** Returns the scatter of this figure times {@code factor}. */

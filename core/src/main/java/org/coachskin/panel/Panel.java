@@ -184,6 +184,11 @@ public record Panel(
                 && openings.stream().allMatch(opening -> opening.distance(x, y) >= 0);
     }
 
+    /** Returns how far inside the outline a place lies [m]; below 0 outside of it. */
+    public double toRim(double x, double y) {
+        return -Places.offset(outline, x - centreX(), y - centreY());
+    }
+
     /** Returns whether all of a patch round a place lies on the panel, to within a millionth. */
     public boolean covers(Patch patch, double x, double y) {
         double most = 1 - 1e-6;

@@ -29,6 +29,19 @@ final class Model {
         }
     }
 
+    private Model(Model other, Section[] sections) {
+        grid = other.grid;
+        reference = other.reference;
+        unknowns = other.unknowns;
+        functions = other.functions;
+        this.sections = sections;
+    }
+
+    /** Returns the same with other stacks. */
+    Model with(Section[] others) {
+        return new Model(this, others);
+    }
+
     Section section(int triangle) {
         return sections[triangle];
     }

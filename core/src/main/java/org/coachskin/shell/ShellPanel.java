@@ -42,6 +42,13 @@ final class ShellPanel {
     private final DMatrixRMaj flexibility;
 
     ShellPanel(Panel panel, Grid grid, int order, boolean firstOrder) {
+        this(panel, grid, order, firstOrder, List.of());
+    }
+
+    /**
+     * @param known plans of panels much alike: one whose pattern is this panel's serves again
+     */
+    ShellPanel(Panel panel, Grid grid, int order, boolean firstOrder, List<FactorPlan> known) {
         this.panel = panel;
         this.firstOrder = firstOrder;
         Basis basis = new Basis(order);
@@ -63,12 +70,14 @@ final class ShellPanel {
         }
         wall.enter(builder);
         seal.enter(builder);
-        Pattern pattern = builder.build();
         this.own = own;
-        matrix = stiffness(1, pattern);
-        factor =
-                FactorPlan.of(pattern, Order.dissection(pattern, places(grid, basis, unknowns)))
-                        .factor(matrix);
+        FactorPlan plan =
+                known.stream()
+                        .filter(other -> builder.makes(other.pattern()))
+                        .findFirst()
+                        .orElseGet(() -> plan(builder.build(), grid, basis, unknowns));
+        matrix = stiffness(1, plan.pattern());
+        factor = plan.factor(matrix);
         holds.stream().filter(Pads.Hold::isRigid).forEach(rigid::add);
         flexibility = new DMatrixRMaj(rigid.size(), rigid.size());
         if (stands()) {
@@ -88,6 +97,10 @@ final class ShellPanel {
                                 rigid.stream().map(hold -> hold.mean).toList(),
                                 this::holding,
                                 this::linear));
+    }
+
+    private static FactorPlan plan(Pattern pattern, Grid grid, Basis basis, Unknowns unknowns) {
+        return FactorPlan.of(pattern, Order.dissection(pattern, places(grid, basis, unknowns)));
     }
 
     /** Returns the stiffness with rigid holds propped {@code prop} times as stiffly as usual. */
@@ -283,6 +296,15 @@ final class ShellPanel {
     ShellResponse solve(List<Load> loads) {
         double[] @Nullable [] free = new double[model.grid.triangles()][];
         return new ShellResponse(this, settled(even(loads, free)), free);
+    }
+
+    /** Returns what loads do on the unknowns, seals and heat left out. */
+    double[] load(List<Load> loads) {
+        double[] load = new double[model.unknowns.count];
+        Loading loading = new Loading(model, wall);
+        double[] @Nullable [] free = new double[model.grid.triangles()][];
+        loads.forEach(part -> loading.add(part, load, free));
+        return load;
     }
 
     /** Returns the solution under loads and the push of seals that are even springs. */

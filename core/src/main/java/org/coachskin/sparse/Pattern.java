@@ -67,6 +67,19 @@ public final class Pattern {
             return this;
         }
 
+        /** Returns whether a pattern has this size and these elements, in this order. */
+        public boolean makes(Pattern pattern) {
+            if (pattern.size != size || pattern.elements.length != elements.size()) {
+                return false;
+            }
+            for (int e = 0; e < pattern.elements.length; e++) {
+                if (!Arrays.equals(pattern.elements[e], elements.get(e))) {
+                    return false;
+                }
+            }
+            return true;
+        }
+
         /**
          * Returns the pattern.
          *

@@ -4,15 +4,21 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import org.coachskin.TestSchedules;
 import org.coachskin.TestStacks;
+import org.coachskin.failure.Mode;
 import org.coachskin.laminate.Laminate;
+import org.coachskin.laminate.Schedule;
 import org.coachskin.laminate.Triple;
 import org.coachskin.panel.Edge;
+import org.coachskin.panel.Load;
+import org.coachskin.panel.LoadCase;
 import org.coachskin.panel.Opening;
 import org.coachskin.panel.Panel;
 import org.coachskin.panel.Region;
 import org.coachskin.panel.Shape;
 import org.coachskin.panel.Zone;
+import org.coachskin.panel.ZoneRecipe;
 import org.junit.jupiter.api.Test;
 
 class StripEdgesTest {
@@ -74,6 +80,38 @@ class StripEdgesTest {
         assertEquals(List.of(), StripEdges.of(panel(ring, BARE)));
         Laminate morePlies = TestStacks.sandwich(3, 0.012, 2, 20e6, 8e6);
         assertEquals(List.of(), StripEdges.of(panel(ring, morePlies)));
+    }
+
+    /** What is found to fail at so many times the load fails under so many times the load. */
+    @Test
+    void theLoadTimesItsReserveHasTheReserveOne() {
+        for (Mode mode : List.of(Mode.BOND, Mode.KINK)) {
+            double reserve = reserve(mode, 1);
+            assertTrue(reserve > 0.01 && reserve < 100, mode + " " + reserve);
+            assertEquals(1, reserve(mode, reserve), 1e-6);
+        }
+        assertTrue(reserve(Mode.BOND, 1, 0.2) > 1.5 * reserve(Mode.BOND, 1));
+    }
+
+    private static double reserve(Mode mode, double times) {
+        return reserve(mode, times, 1 / 3.0);
+    }
+
+    private static double reserve(Mode mode, double times, double slope) {
+        Schedule schedule = TestSchedules.sandwich(2, 0.012, 1);
+        ZoneRecipe strip =
+                new ZoneRecipe(
+                        "strip",
+                        new Region.Box(0.2, 0.6, 0.1, 0.4),
+                        new ZoneRecipe.FoamStrip(0.015, List.of(), slope));
+        Panel panel = Panel.flat("lid", A, B, schedule.laminate());
+        LoadCase snow = LoadCase.of("snow", LoadCase.Kind.SPREAD, new Load.Pressure(1000 * times));
+        Job job = Job.of(panel, schedule, List.of(strip), List.of(snow), Limits.STANDARD);
+        return PanelCheck.brief().margins(job).stream()
+                .filter(margin -> margin.mode() == mode)
+                .findFirst()
+                .orElseThrow()
+                .reserve();
     }
 
     /** Pulled, the skin comes off where foam is thin; pushed, where it is thick. */

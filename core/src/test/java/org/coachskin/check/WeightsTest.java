@@ -2,8 +2,13 @@ package org.coachskin.check;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.DoubleRange;
+import net.jqwik.api.constraints.IntRange;
 import org.coachskin.TestFittings;
 import org.coachskin.TestSchedules;
 import org.coachskin.laminate.Schedule;
@@ -109,5 +114,34 @@ class WeightsTest {
         double rim = 2 * (0.2 + 0.15) + 2 * Math.PI * 0.05;
         Weights open = Weights.of(job(job.recipes(), List.of(window), false));
         assertEquals(rim * 0.015 * 0.3, weights.glass() - open.glass(), 1e-4 * weights.glass());
+    }
+
+    /** Zones that do not touch: each weighs its own area of what is laid there. */
+    @Property(tries = 15, seed = "20261127")
+    void zonesWeighTheirOwnAreas(
+            @ForAll @DoubleRange(min = 0.05, max = 0.25) double across,
+            @ForAll @DoubleRange(min = 0.05, max = 0.3) double along,
+            @ForAll @IntRange(min = 0, max = 3) int plies,
+            @ForAll @IntRange(min = 5, max = 30) int strip) {
+        List<ZoneRecipe> zones =
+                List.of(
+                        new ZoneRecipe(
+                                "plies",
+                                new Region.Box(0.02, 0.02 + across, 0.1, 0.1 + along),
+                                new ZoneRecipe.MorePlies(
+                                        Collections.nCopies(plies, PLY), List.of(PLY))),
+                        new ZoneRecipe(
+                                "strip",
+                                new Region.Box(0.32, 0.32 + across, 0.5, 0.5 + along),
+                                new ZoneRecipe.FoamStrip(strip / 1000.0, List.of())));
+        Weights weights = Weights.of(job(zones, List.of(), false));
+        double zone = across * along;
+        double glass = 0.54 * 0.9 + zone * 0.3 * (plies + 1);
+        double foam = 64 * (0.54 * 0.015 + zone * strip / 1000.0);
+        assertEquals(glass, weights.glass(), 1e-9);
+        assertEquals(glass, weights.resin(), 1e-9);
+        assertEquals(foam, weights.foam(), 1e-9);
+        assertEquals(0.54 * 0.6, weights.sealCoat(), 1e-9);
+        assertEquals(2 * glass + foam + 0.54 * 0.6, weights.total(), 1e-9);
     }
 }

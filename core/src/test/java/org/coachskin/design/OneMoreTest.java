@@ -9,15 +9,22 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicInteger;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.DoubleRange;
+import net.jqwik.api.constraints.IntRange;
 import org.coachskin.TestSchedules;
 import org.coachskin.check.Job;
+import org.coachskin.check.Limits;
 import org.coachskin.check.Margin;
 import org.coachskin.check.PanelCheck;
 import org.coachskin.check.Verdict;
 import org.coachskin.failure.Mode;
 import org.coachskin.laminate.Schedule;
+import org.coachskin.panel.Crown;
 import org.coachskin.panel.EverydayLoads;
 import org.coachskin.panel.LoadCase;
+import org.coachskin.panel.Support;
 import org.junit.jupiter.api.Test;
 
 class OneMoreTest {
@@ -114,5 +121,31 @@ class OneMoreTest {
         assertEquals(OneMore.solutions(job, TestSchedules.TABLES), done.get());
         assertEquals(done.get() - 1, oneMore.steps().size());
         assertEquals(Optional.empty(), oneMore.stiffer(oneMore.steps().get(0)));
+    }
+
+    /** Carried all round, where the series is exact, a step never makes a panel softer. */
+    @Property(tries = 8, seed = "20261126")
+    void noStepMakesAPanelSofter(
+            @ForAll @IntRange(min = 1, max = 3) int outside,
+            @ForAll @IntRange(min = 0, max = 2) int inside,
+            @ForAll @IntRange(min = 5, max = 25) int foam,
+            @ForAll @DoubleRange(min = 0.4, max = 0.9) double width) {
+        Schedule schedule = TestSchedules.sandwich(outside, foam / 1000.0, inside);
+        Job job =
+                Job.of(
+                        "cover",
+                        width,
+                        0.5,
+                        Crown.FLAT,
+                        new Support.WholeRim(),
+                        schedule,
+                        List.of(EverydayLoads.named("palm").orElseThrow().at(0.5 * width, 0.25)),
+                        Limits.STANDARD);
+        OneMore oneMore = OneMore.of(PanelCheck.brief().check(job), TestSchedules.TABLES, () -> {});
+        for (OneMore.Step step : oneMore.steps()) {
+            double times = oneMore.stiffer(step).orElseThrow();
+            assertTrue(times > 1, step.words() + " " + times);
+            assertTrue(step.addedMass() > 0, step.words());
+        }
     }
 }

@@ -1,10 +1,13 @@
 package org.coachskin.cli.file;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.coachskin.laminate.Schedule;
 import org.coachskin.material.Foam;
@@ -44,6 +47,10 @@ final class ZoneSection {
 
     private static final List<String> BUILDS = List.of("foam strip", "insert");
 
+    /** Kind, density and thickness of foam. */
+    private static final Pattern DENSER =
+            Pattern.compile("([A-Za-z ]+?)\\s+([\\d.]+\\s*(?:kg|lb|g)\\S*/\\S+)\\s+(\\d.*)");
+
     private static final List<String> SKINS = List.of("outside", "inside");
 
     static final String EXAMPLE =
@@ -59,6 +66,7 @@ final class ZoneSection {
     private final Findings findings;
     private final RegionSection regions;
     private final PlyList plies;
+    private final MaterialSection materials;
     private final List<PanelFile.Assumption> assumptions;
     private final boolean foam;
 
@@ -70,6 +78,7 @@ final class ZoneSection {
         this.root = root;
         this.findings = root.findings();
         this.regions = new RegionSection(root, ground);
+        this.materials = materials;
         this.plies = new PlyList(findings, materials, assumptions);
         this.assumptions = assumptions;
         this.foam = root.has("foam");
@@ -234,6 +243,10 @@ final class ZoneSection {
         if (text.isEmpty()) {
             return Optional.empty();
         }
+        Matcher denser = DENSER.matcher(text.get());
+        if (denser.matches()) {
+            return denser(keys, denser, over);
+        }
         String name = text.get().replaceFirst("\\s*\\d.*$", "");
         String size = text.get().substring(name.length()).strip();
         Optional<Foam> insert = Inserts.named(name);
@@ -262,6 +275,34 @@ final class ZoneSection {
         return thickness.isPresent()
                 ? Optional.of(new ZoneRecipe.OtherFoam(insert, thickness.getAsDouble(), over))
                 : Optional.empty();
+    }
+
+    /** {@code polyurethane 96 kg/m^3 12 mm}: foam of another density in place of the panel's. */
+    private Optional<ZoneRecipe.Build> denser(
+            Section keys, Matcher words, List<Schedule.Item> over) {
+        Node node = keys.keyNode("insert");
+        OptionalDouble density =
+                keys.quantity(node, "insert", words.group(2), Dimension.DENSITY, 1, 2000);
+        OptionalDouble thickness =
+                keys.quantity(node, "insert", words.group(3), Dimension.LENGTH, 0.001, 0.15);
+        if (density.isEmpty() || thickness.isEmpty()) {
+            return Optional.empty();
+        }
+        Optional<Foam> foam =
+                Arrays.stream(Foam.Kind.values())
+                        .filter(kind -> kind.name().equalsIgnoreCase(words.group(1).strip()))
+                        .findFirst()
+                        .flatMap(kind -> materials.library().foam(kind, density.getAsDouble()));
+        if (foam.isEmpty()) {
+            findings.add(
+                    node,
+                    "The tables have no foam \"" + words.group(1) + " " + words.group(2) + "\".",
+                    "Write   insert: polyurethane 96 kg/m^3 "
+                            + words.group(3)
+                            + "   List:  coachskin materials foam");
+            return Optional.empty();
+        }
+        return Optional.of(new ZoneRecipe.OtherFoam(foam, thickness.getAsDouble(), over));
     }
 
     private Optional<ZoneRecipe> lip(Section keys) {

@@ -1,0 +1,309 @@
+package org.coachskin.cli;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.TreeSet;
+import java.util.function.ToDoubleFunction;
+import org.coachskin.check.Job;
+import org.coachskin.check.Margin;
+import org.coachskin.check.Verdict;
+import org.coachskin.cli.file.PanelFile;
+import org.coachskin.design.Change;
+import org.coachskin.failure.Mode;
+import org.coachskin.panel.LoadCase;
+import org.coachskin.panel.Shape;
+import org.coachskin.reinforce.Build;
+import org.coachskin.reinforce.Measure;
+import org.coachskin.reinforce.Practice;
+import org.coachskin.reinforce.Reinforcement;
+import org.coachskin.reinforce.Target;
+import org.coachskin.reinforce.Tried;
+
+/** What must go around something, for the person who is going to lay it. */
+final class ReinforcePage {
+
+    private final String fileName;
+    private final PanelFile file;
+    private final Reinforcement found;
+    private final Figures figures;
+    private final Verdict bare;
+    private final Page page = new Page();
+    private final ReinforceWords words;
+
+    ReinforcePage(String fileName, PanelFile file, Reinforcement found, Figures figures) {
+        this.fileName = fileName;
+        this.file = file;
+        this.found = found;
+        this.figures = figures;
+        bare = found.bare();
+        words = new ReinforceWords(found, figures);
+    }
+
+    String text() {
+        head();
+        words.answer().forEach(page::paragraph);
+        page.blank();
+        beforeAndAfter();
+        if (!found.tried().isEmpty() && !found.isNeedless()) {
+            table();
+        }
+        further();
+        shown().filter(best -> !found.isNeedless()).ifPresent(this::bench);
+        Remarks.takenForGranted(page, file.assumptions(), figures);
+        covered();
+        Remarks.careful(page, shown().flatMap(Tried::verdict).orElse(bare), figures);
+        next();
+        return page.toString();
+    }
+
+    /** The chosen one, or the nearest where none holds. */
+    private Optional<Tried> shown() {
+        return found.chosen().or(found::nearest);
+    }
+
+    private void head() {
+        Job job = bare.job();
+        String size = "";
+        if (found.target() instanceof Target.Hole hole) {
+            Shape shape = hole.opening().shape();
+            size =
+                    shape instanceof Shape.Rectangle r
+                            ? " " + figures.sizes(r.x(), r.y())
+                            : shape instanceof Shape.Circle circle
+                                    ? " " + figures.size(circle.diameter()) + " across"
+                                    : "";
+        }
+        String foam =
+                job.schedule().board() == null
+                        ? "no foam"
+                        : figures.size(job.schedule().board().thickness()) + " foam";
+        page.ends(
+                CheckPage.sentence(job.panel().name()) + ", " + found.target().name() + size,
+                figures.sizes(job.panel().width(), job.panel().length()) + ", " + foam);
+        page.blank();
+    }
+
+    private record Column(String title, Verdict verdict) {}
+
+    private void beforeAndAfter() {
+        List<Column> columns = new ArrayList<>();
+        found.uncut().ifPresent(verdict -> columns.add(new Column("uncut", verdict)));
+        columns.add(new Column(found.uncut().isPresent() ? "cut, bare" : "as it is", bare));
+        found.drawn().ifPresent(verdict -> columns.add(new Column("as drawn", verdict)));
+        if (!found.isNeedless()) {
+            found.chosen()
+                    .flatMap(Tried::verdict)
+                    .ifPresent(verdict -> columns.add(new Column("with it", verdict)));
+            found.nearest()
+                    .flatMap(Tried::verdict)
+                    .ifPresent(verdict -> columns.add(new Column("nearest", verdict)));
+        }
+        List<String> head = new ArrayList<>(List.of("Before and after"));
+        columns.forEach(column -> head.add(column.title()));
+        Page.Table table = new Page.Table("l" + "r".repeat(columns.size()));
+        table.row(head);
+        if (bare.felt().isPresent()) {
+            row(
+                    table,
+                    "felt stiffness, "
+                            + figures.stiffnessName()
+                            + " ("
+                            + figures.stiffness(bare.job().limits().feltStiffness())
+                            + " wanted)",
+                    columns,
+                    verdict ->
+                            verdict.felt()
+                                    .map(
+                                            felt ->
+                                                    figures.stiffness(
+                                                            felt.nominal(),
+                                                            verdict.job().limits().feltStiffness()))
+                                    .orElse("-"));
+            row(
+                    table,
+                    "gives under the " + pressed(),
+                    columns,
+                    verdict -> figures.movement(verdict.movementUnder(pressed()).total()));
+        }
+        for (Mode mode : modes(columns)) {
+            row(
+                    table,
+                    "reserve, " + mode.words(),
+                    columns,
+                    verdict ->
+                            margin(verdict, mode)
+                                    .map(Margin::reserve)
+                                    .map(Figures::reserve)
+                                    .orElse("-"));
+        }
+        row(
+                table,
+                "weight, " + figures.massName(),
+                columns,
+                verdict -> figures.massNumber(verdict.mass()));
+        page.table(table).blank();
+    }
+
+    /** The load that asks how stiff it feels. */
+    private String pressed() {
+        return bare.job().loads().stream()
+                .filter(load -> load.kind() == LoadCase.Kind.FELT)
+                .map(LoadCase::name)
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private interface Cell {
+        String of(Verdict verdict);
+    }
+
+    private static void row(Page.Table table, String title, List<Column> columns, Cell cell) {
+        List<String> cells = new ArrayList<>(List.of(title));
+        columns.forEach(column -> cells.add(cell.of(column.verdict())));
+        table.row(cells);
+    }
+
+    /** The three modes other than stiffness that come nearest in any column. */
+    private static List<Mode> modes(List<Column> columns) {
+        return columns.stream()
+                .flatMap(column -> column.verdict().margins().stream())
+                .filter(margin -> margin.mode() != Mode.FELT_STIFFNESS && margin.reserve() < 99)
+                .sorted(Comparator.comparingDouble(Margin::reserve))
+                .map(Margin::mode)
+                .distinct()
+                .limit(3)
+                .toList();
+    }
+
+    private static Optional<Margin> margin(Verdict verdict, Mode mode) {
+        return verdict.margins().stream().filter(m -> m.mode() == mode).findFirst();
+    }
+
+    private void table() {
+        Measure like = shown().map(Tried::measure).orElseGet(() -> found.tried().get(0).measure());
+        Map<Build, List<Tried>> rows = found.rows(like);
+        TreeSet<Double> widths = new TreeSet<>();
+        rows.values().forEach(row -> row.forEach(one -> widths.add(one.measure().width())));
+        widths.remove(0.0);
+        boolean stiffness = words.isOfStiffness();
+        ToDoubleFunction<Tried> value = stiffness ? Tried::felt : Tried::reserve;
+        page.wrap(
+                "",
+                "What width and material buy: "
+                        + (stiffness
+                                ? figures.stiffnessName()
+                                        + " ("
+                                        + figures.stiffness(bare.job().limits().feltStiffness())
+                                        + " wanted)"
+                                : "least reserve (1.00 wanted)")
+                        + (like.turned() ? ", inside skin turned round the edge" : "")
+                        + (like.radius() > 0
+                                ? ", corner radius " + figures.size(like.radius())
+                                : ""));
+        double massAt = like.width() > 0 || widths.isEmpty() ? like.width() : widths.first();
+        List<String> head = new ArrayList<>(List.of(""));
+        widths.forEach(width -> head.add(figures.size(width)));
+        if (widths.isEmpty()) {
+            head.add("");
+        }
+        head.add(figures.massName() + (massAt > 0 ? " at " + figures.size(massAt) : " more"));
+        Page.Table table = new Page.Table("l" + "r".repeat(head.size() - 1)).row(head);
+        for (Map.Entry<Build, List<Tried>> row : rows.entrySet()) {
+            List<String> cells = new ArrayList<>(List.of(figures.words(row.getKey().words())));
+            List<Double> columns = widths.isEmpty() ? List.of(0.0) : List.copyOf(widths);
+            boolean same = row.getValue().stream().allMatch(one -> one.measure().width() == 0);
+            for (double width : columns) {
+                OptionalDouble there =
+                        row.getValue().stream()
+                                .filter(one -> same || one.measure().width() == width)
+                                .mapToDouble(value)
+                                .findFirst();
+                cells.add(there.isEmpty() ? "-" : number(there.getAsDouble(), stiffness));
+            }
+            cells.add(
+                    row.getValue().stream()
+                            .filter(one -> same || one.measure().width() == massAt)
+                            .findFirst()
+                            .map(one -> figures.massNumber(one.addedMass()))
+                            .orElse("-"));
+            table.row(cells);
+        }
+        page.table(table);
+        words.underTheTable().forEach(page::paragraph);
+        page.blank();
+    }
+
+    private String number(double value, boolean stiffness) {
+        if (Double.isNaN(value)) {
+            return "-";
+        }
+        return stiffness
+                ? figures.stiffness(value, bare.job().limits().feltStiffness())
+                : Figures.reserve(value);
+    }
+
+    private void further() {
+        if (found.further().isEmpty()) {
+            return;
+        }
+        page.line("What would help more, beside the nearest");
+        Page.Table table = new Page.Table("lrrl").row("", "reserve", "adds", "");
+        for (Change change : found.further()) {
+            table.row(
+                    figures.words(change.words()),
+                    Figures.reserve(change.verdict().governing().reserve()),
+                    change.addedMass() == 0 ? "-" : figures.mass(change.addedMass()),
+                    Remarks.outcome(change.verdict()));
+        }
+        page.table(table).blank();
+    }
+
+    private void bench(Tried best) {
+        page.line(
+                found.chosen().isPresent()
+                        ? "At the bench, in this order"
+                        : "The nearest at the bench, in this order");
+        List<String> steps = best.benchSteps(found.target());
+        for (int i = 0; i < steps.size(); i++) {
+            page.wrap("  " + (i + 1) + "  ", figures.words(steps.get(i)));
+        }
+        page.paragraph(
+                "(" + figures.words(Practice.source().work()) + ": common practice, no source)");
+        page.blank();
+        page.line("In the panel file");
+        for (String line : FileLines.of(found.target(), best)) {
+            int indent = 4 + line.length() - line.stripLeading().length();
+            page.wrap(" ".repeat(indent), indent + 4, line.strip());
+        }
+        page.blank();
+    }
+
+    private void covered() {
+        page.line("Not covered");
+        page.paragraph(
+                "Glue lines, the stress a turned skin bears round its corner, a crash"
+                        + (found.target() instanceof Target.Hole
+                                ? "; what sits in the "
+                                        + found.target().name()
+                                        + ", its seal, glass that breaks."
+                                : found.target() instanceof Target.Hardware
+                                        ? "; screws, bolts and what they are fixed to."
+                                        : "."));
+        page.blank();
+    }
+
+    private void next() {
+        if (found.isNeedless() || shown().isEmpty()) {
+            return;
+        }
+        page.line("Next");
+        page.line(
+                "    coachskin check "
+                        + Texts.asArgument(fileName)
+                        + "    once the lines stand in it");
+    }
+}

@@ -1,0 +1,101 @@
+package org.coachskin.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Pattern;
+import org.coachskin.check.Job;
+import org.coachskin.cli.file.PanelFile;
+import org.coachskin.laminate.Schedule;
+import org.coachskin.material.Foam;
+import org.coachskin.material.Inserts;
+import org.coachskin.panel.ZoneRecipe;
+import org.coachskin.reinforce.Build;
+import org.coachskin.reinforce.Laying;
+import org.coachskin.reinforce.Measure;
+import org.coachskin.reinforce.Target;
+import org.coachskin.reinforce.Tried;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** What is printed to be written in the panel file lays what was tried. */
+class FileLinesTest {
+
+    private static final Pattern NUMBER = Pattern.compile("\\d+\\.\\d+(?:E-?\\d+)?");
+
+    private static final Path DOOR = Path.of("../examples/panels/trailer-door.yaml");
+
+    private static final Path HATCH = Path.of("../examples/panels/roof-hatch.yaml");
+
+    @Test
+    void theLinesLayWhatWasTried(@TempDir Path folder) throws IOException {
+        PanelFile door = PanelFile.read(DOOR);
+        Schedule.Item ply = door.asDrawn().schedule().inside().get(0);
+        Foam denser = door.library().foam(Foam.Kind.POLYURETHANE, 96).orElseThrow();
+        Foam plywood = Inserts.named("plywood").orElseThrow();
+        for (String name : List.of("window", "right edge", "latch")) {
+            Target target = Target.named(door.asDrawn(), name).orElseThrow();
+            List<Build> builds =
+                    target instanceof Target.Hardware
+                            ? List.of(
+                                    new Build.Plies(ply, 1, 1),
+                                    new Build.Insert(plywood, List.of(ply)))
+                            : List.of(
+                                    new Build.Plies(ply, 3, 1),
+                                    new Build.Plies(ply, 0, 2),
+                                    new Build.Strip(0.015, List.of(ply), 0.045),
+                                    new Build.Insert(denser, List.of()));
+            for (Build build : builds) {
+                boolean turned = target.turned().isPresent() && build.plies() == 0;
+                assertSame(folder, DOOR, target, new Measure(build, 0.06, turned, 0));
+            }
+        }
+        Target lip = Target.named(PanelFile.read(HATCH).asDrawn(), "lip").orElseThrow();
+        assertSame(folder, HATCH, lip, new Measure(new Build.InLip(ply, 2), 0, false, 0));
+    }
+
+    private static void assertSame(Path folder, Path file, Target target, Measure measure)
+            throws IOException {
+        Job job = Laying.on(PanelFile.read(file).asDrawn(), target, measure);
+        Tried tried = new Tried(measure, job, 0, 0, List.of(), Optional.empty());
+        List<String> text = new ArrayList<>(Files.readAllLines(file));
+        List<String> lines = FileLines.of(target, tried);
+        text.removeIf(line -> line.startsWith("lip:") && lines.get(0).startsWith("lip:"));
+        text.addAll(lines);
+        Path written = folder.resolve("written.yaml");
+        Files.write(written, text);
+        Job read = PanelFile.read(written).asDrawn();
+
+        assertEquals(regions(job), regions(read), String.join("\n", lines));
+        assertTrue(builds(job).equals(builds(read)), String.join("\n", lines));
+        assertEquals(job.panel().turned(), read.panel().turned());
+    }
+
+    /** Where, by the micrometre, whatever it is called. */
+    private static List<String> regions(Job job) {
+        return job.recipes().stream()
+                .map(
+                        recipe ->
+                                NUMBER.matcher(recipe.region().toString())
+                                        .replaceAll(
+                                                found ->
+                                                        String.valueOf(
+                                                                Math.rint(
+                                                                        1e6
+                                                                                * Double
+                                                                                        .parseDouble(
+                                                                                                found
+                                                                                                        .group())))))
+                .toList();
+    }
+
+    private static List<ZoneRecipe.Build> builds(Job job) {
+        return job.recipes().stream().map(ZoneRecipe::build).toList();
+    }
+}

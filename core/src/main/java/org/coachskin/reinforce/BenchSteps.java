@@ -1,0 +1,203 @@
+package org.coachskin.reinforce;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.coachskin.laminate.Schedule;
+import org.coachskin.material.Foam;
+import org.coachskin.panel.Edge;
+import org.coachskin.panel.Panel;
+import org.coachskin.panel.Region;
+import org.coachskin.panel.Shape;
+
+/** What to do at the bench for a reinforcement, in order, in sizes a tape gives. */
+final class BenchSteps {
+
+    private final Panel panel;
+    private final Target target;
+    private final Measure measure;
+    private final List<String> steps = new ArrayList<>();
+
+    private BenchSteps(Panel panel, Target target, Measure measure) {
+        this.panel = panel;
+        this.target = target;
+        this.measure = measure;
+    }
+
+    /**
+     * Returns the steps.
+     *
+     * @param panel with the reinforcement
+     */
+    static List<String> of(Panel panel, Target target, Measure measure) {
+        BenchSteps bench = new BenchSteps(panel, target, measure);
+        bench.cut();
+        Build build = measure.build();
+        if (build instanceof Build.Strip strip) {
+            bench.strip(strip);
+        } else if (build instanceof Build.Insert insert) {
+            bench.insert(insert);
+        } else if (build instanceof Build.Plies plies) {
+            bench.plies(plies);
+        } else if (build instanceof Build.InLip more) {
+            bench.steps.add(
+                    "Lay "
+                            + bench.counted(more.count(), more.ply())
+                            + " in the lip, between the outside skin and the inside one.");
+        }
+        if (measure.turned()) {
+            bench.steps.add(
+                    "Round the raw edge, turn the inside skin with all its plies over it and onto the "
+                            + "outside skin: no bare foam.");
+        }
+        return bench.steps;
+    }
+
+    private void cut() {
+        if (!(target instanceof Target.Hole hole)) {
+            return;
+        }
+        Shape shape = panel.opening(hole.name()).shape();
+        if (shape instanceof Shape.Rectangle r && r.cornerRadius() > 0) {
+            steps.add(
+                    "Cut the "
+                            + target.name()
+                            + ": drill its corners "
+                            + Words.millimetres(2 * r.cornerRadius())
+                            + " (radius "
+                            + Words.millimetres(r.cornerRadius())
+                            + "), then join them.");
+        } else {
+            steps.add(
+                    "Cut the "
+                            + target.name()
+                            + (shape instanceof Shape.Circle
+                                    ? "."
+                                    : ": drill a hole in every corner first, the saw stops in it."));
+        }
+    }
+
+    private void strip(Build.Strip strip) {
+        double bevel = strip.bevel();
+        steps.add(
+                "Outside skin first. Inside, foam "
+                        + Words.millimetres(strip.thickness())
+                        + " thick: "
+                        + pieces(measure.width() + bevel)
+                        + "; bevel the outer "
+                        + Words.millimetres(bevel)
+                        + " down to nothing. Glue, seal coat, let it go tacky.");
+        if (strip.over().isEmpty()) {
+            steps.add("Inside skin over panel and strip.");
+        } else {
+            steps.add(
+                    "Inside skin over panel and strip, then "
+                            + counted(strip.over().size(), strip.over().get(0))
+                            + ", "
+                            + outer(measure.width() + Laying.landing(strip))
+                            + ": past the bevel "
+                            + Words.millimetres(Laying.landing(strip) - bevel)
+                            + ".");
+        }
+    }
+
+    private void insert(Build.Insert insert) {
+        boolean solid = insert.foam().kind() == Foam.Kind.OTHER;
+        double depth = panel.laminate().foamThickness();
+        steps.add(
+                "Before the inside skin is laid take the foam out, the outside skin stays whole: "
+                        + pieces(measure.width())
+                        + ". Glue in "
+                        + (solid
+                                ? insert.foam().name()
+                                : "foam of " + Math.round(insert.foam().density()) + " kg/m^3")
+                        + ", "
+                        + Words.millimetres(depth)
+                        + " thick, flush"
+                        + (solid ? ", and fill the gaps with thickened resin." : "."));
+        steps.add("Inside skin over all.");
+    }
+
+    private void plies(Build.Plies plies) {
+        for (boolean inside : new boolean[] {false, true}) {
+            int count = inside ? plies.inside() : plies.outside();
+            if (count == 0) {
+                continue;
+            }
+            List<String> sizes = new ArrayList<>();
+            for (int k = 0; k < count; k++) {
+                sizes.add(outer(measure.width() - k * Practice.STEP));
+            }
+            steps.add(
+                    "On the "
+                            + (inside ? "inside" : "outside")
+                            + " skin, wet on wet, "
+                            + counted(count, plies.ply())
+                            + ": "
+                            + String.join(", then ", sizes)
+                            + (count == 1
+                                    ? "."
+                                    : "; each ends "
+                                            + Words.millimetres(Practice.STEP)
+                                            + " before the one under it."));
+        }
+    }
+
+    private String counted(int count, Schedule.Item ply) {
+        return (count == 1 ? "one " : count + " ")
+                + Words.cloth(ply)
+                + (count == 1 ? " ply" : " plies")
+                + " more";
+    }
+
+    /** Boards that make up a band of a width. */
+    private String pieces(double width) {
+        if (target instanceof Target.Hole hole) {
+            double[] size = size(panel.opening(hole.name()).shape());
+            if (panel.opening(hole.name()).shape() instanceof Shape.Rectangle) {
+                return "2 strips "
+                        + Words.sizes(width, size[1] + 2 * width)
+                        + ", 2 strips "
+                        + Words.sizes(width, size[0]);
+            }
+            return "a ring " + Words.millimetres(width) + " wide in four pieces or more";
+        }
+        return "one piece " + box(width);
+    }
+
+    /** The outer size of a piece of cloth that reaches so far. */
+    private String outer(double width) {
+        if (target instanceof Target.Hole hole) {
+            double[] size = size(panel.opening(hole.name()).shape());
+            return Words.sizes(size[0] + 2 * width, size[1] + 2 * width)
+                    + " with the "
+                    + target.name()
+                    + " cut out";
+        }
+        return box(width);
+    }
+
+    private String box(double width) {
+        if (target instanceof Target.Along along) {
+            Edge edge = along.edge();
+            return Words.sizes(width, edge.length(panel));
+        }
+        Region.Box box = (Region.Box) target.region(panel, width);
+        return Words.sizes(box.x2() - box.x1(), box.y2() - box.y1());
+    }
+
+    private static double[] size(Shape shape) {
+        if (shape instanceof Shape.Circle circle) {
+            return new double[] {circle.diameter(), circle.diameter()};
+        }
+        if (shape instanceof Shape.Rectangle r) {
+            return new double[] {r.x(), r.y()};
+        }
+        List<Shape.Point> corners = ((Shape.Polygon) shape).corners();
+        return new double[] {
+            corners.stream().mapToDouble(Shape.Point::x).max().orElse(0)
+                    - corners.stream().mapToDouble(Shape.Point::x).min().orElse(0),
+            corners.stream().mapToDouble(Shape.Point::y).max().orElse(0)
+                    - corners.stream().mapToDouble(Shape.Point::y).min().orElse(0)
+        };
+    }
+}

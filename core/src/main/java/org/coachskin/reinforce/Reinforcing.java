@@ -1,0 +1,291 @@
+package org.coachskin.reinforce;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import org.coachskin.NoAnswerException;
+import org.coachskin.check.Answer;
+import org.coachskin.check.Job;
+import org.coachskin.check.Margin;
+import org.coachskin.check.PanelCheck;
+import org.coachskin.check.Verdict;
+import org.coachskin.design.Change;
+import org.coachskin.design.Cures;
+import org.coachskin.failure.Mode;
+import org.coachskin.material.MaterialLibrary;
+
+/**
+ * Looks for the lightest reinforcement that holds every limit.
+ *
+ * <p>All offers are ordered by the mass they add. What the felt stiffness of each round an opening
+ * should come to is told from some that are solved ({@link Learning}), as a rule a little too high;
+ * those that fall short even so are passed over. The others are judged by every limit from the
+ * lightest on, by elements one order coarser than usual; the first one that holds, by the full
+ * check too, is chosen. The answer is the same whatever the number of threads.
+ */
+public final class Reinforcing {
+
+    /** So many are judged side by side, whatever the number of threads. */
+    private static final int BATCH = 4;
+
+    /** By coarser elements this near to holding is worth the full check [-]. */
+    private static final double NEAR = 0.98;
+
+    private final MaterialLibrary library;
+    private final PanelCheck brief = PanelCheck.brief();
+    private final PanelCheck full = new PanelCheck();
+
+    /** As good as the best, if it is lighter [-]. */
+    private static final double ALIKE = 0.99;
+
+    /** So many heavier ones are looked at for one that holds clearly. */
+    private static final int LOOKED = 3;
+
+    /** A forecast below this share of the limit is hopeless [-]. */
+    private static final double HOPELESS = 0.99;
+
+    /** Creates the search with what can be bought. */
+    public Reinforcing(MaterialLibrary library) {
+        this.library = library;
+    }
+
+    /**
+     * Returns what must go around {@code target}.
+     *
+     * @throws NoAnswerException when there is no room for anything, or the rules leave nothing
+     */
+    public Reinforcement of(Job job, Target target, Rules rules, Watch watch) {
+        Job bareJob = Laying.bare(job, target);
+        Offers offers = new Offers(library, job, bareJob, target, rules);
+        offers.refuseNone();
+        Verdict bare = full.check(bareJob);
+        Optional<Verdict> uncut = Laying.uncut(bare.job(), target).map(brief::check);
+        Optional<Verdict> drawn =
+                bareJob.recipes().equals(job.recipes())
+                                && bareJob.panel().turned().equals(job.panel().turned())
+                        ? Optional.empty()
+                        : Optional.of(brief.check(job));
+        Search search = new Search(bare, bareJob, target, watch);
+        if (!bare.holds()) {
+            search.run(offers.all(bare), offers);
+        }
+        return search.answer(uncut, drawn);
+    }
+
+    /** One search. */
+    private final class Search {
+        private final Verdict bare;
+        private final Job drawnLoads;
+        private final Target target;
+        private final Watch watch;
+        private final List<Tried> tried = new ArrayList<>();
+        private double without;
+        private int offered;
+        private boolean stopped;
+        private Optional<Tried> chosen = Optional.empty();
+
+        Search(Verdict bare, Job drawnLoads, Target target, Watch watch) {
+            this.bare = bare;
+            this.drawnLoads = drawnLoads;
+            this.target = target;
+            this.watch = watch;
+        }
+
+        void run(List<Measure> measures, Offers offers) {
+            without = brief.mass(bare.job());
+            Optional<Learning> learning = Learning.of(bare, target, offers);
+            List<Tried> all =
+                    measures.parallelStream()
+                            .map(measure -> offer(measure, learning))
+                            .sorted(Comparator.comparingDouble(Tried::addedMass))
+                            .toList();
+            offered = all.size();
+            watch.tried(0, offered);
+            boolean whole = learning.isEmpty() || !isShortOfStiffness();
+            double limit = HOPELESS * bare.job().limits().feltStiffness();
+            List<Tried> batch = new ArrayList<>();
+            stopped = watch.isStopped();
+            for (int i = 0; i < offered && !stopped; i++) {
+                Tried one = all.get(i);
+                boolean hopeless = one.felt() < limit;
+                if (hopeless || (chosen.isPresent() && !(whole && isLike(one)))) {
+                    tried.add(one);
+                } else {
+                    batch.add(one);
+                }
+                if (batch.size() == BATCH || i == offered - 1) {
+                    settle(batch);
+                    batch.clear();
+                    watch.tried(i + 1, offered);
+                    stopped = watch.isStopped() && i < offered - 1;
+                }
+            }
+            tried.sort(Comparator.comparingDouble(Tried::addedMass));
+        }
+
+        private Tried offer(Measure measure, Optional<Learning> learning) {
+            Job job = Laying.on(bare.job().withLoadsPlaced(), target, measure);
+            double added = brief.mass(job) - without;
+            Tried one = new Tried(measure, job, added, Double.NaN, List.of(), Optional.empty());
+            double felt = learning.map(known -> known.felt(one)).orElse(Double.NaN);
+            return new Tried(measure, job, added, felt, List.of(), Optional.empty());
+        }
+
+        /** Edge and corners as in the chosen one: it stands in one table with it. */
+        private boolean isLike(Tried one) {
+            Measure best = chosen.orElseThrow().measure();
+            return one.measure().turned() == best.turned()
+                    && one.measure().radius() == best.radius();
+        }
+
+        private boolean isShortOfStiffness() {
+            return bare.margins().stream()
+                    .filter(margin -> !margin.holds())
+                    .allMatch(margin -> margin.mode() == Mode.FELT_STIFFNESS);
+        }
+
+        private void settle(List<Tried> batch) {
+            for (Tried one : batch.parallelStream().map(this::judged).toList()) {
+                Tried settled = one;
+                if (chosen.isEmpty() && one.reserve() >= NEAR) {
+                    settled = inFull(one);
+                    if (settled.reserve() >= 1) {
+                        chosen = Optional.of(settled);
+                    }
+                }
+                tried.add(settled);
+            }
+        }
+
+        private Tried judged(Tried one) {
+            List<Margin> margins = brief.margins(one.job());
+            return new Tried(
+                    one.measure(),
+                    one.job(),
+                    one.addedMass(),
+                    felt(margins),
+                    margins,
+                    Optional.empty());
+        }
+
+        private double felt(List<Margin> margins) {
+            return margins.stream()
+                    .filter(margin -> margin.mode() == Mode.FELT_STIFFNESS)
+                    .mapToDouble(Margin::applied)
+                    .findFirst()
+                    .orElse(Double.NaN);
+        }
+
+        /** Judges in full, loads whose place is looked for looked for again. */
+        private Tried inFull(Tried one) {
+            Job job = Laying.on(drawnLoads, target, one.measure());
+            return one.confirmed(full.check(job));
+        }
+
+        Reinforcement answer(Optional<Verdict> uncut, Optional<Verdict> drawn) {
+            Optional<Tried> lighter =
+                    chosen.flatMap(
+                            best ->
+                                    tried.stream()
+                                            .filter(one -> one.addedMass() < best.addedMass())
+                                            .filter(one -> one.isSolved() && one.reserve() < 1)
+                                            .max(Comparator.comparingDouble(Tried::reserve)));
+            Optional<Tried> clear = Optional.empty();
+            if (chosen.isPresent() && !isClear(chosen.get())) {
+                clear = clear(chosen.get());
+            }
+            Optional<Tried> nearest =
+                    chosen.isPresent()
+                            ? Optional.empty()
+                            : nearest().map(one -> one.verdict().isPresent() ? one : inFull(one));
+            List<Change> further =
+                    nearest.isEmpty() || stopped ? List.of() : further(nearest.get());
+            return new Reinforcement(
+                    target, uncut, bare, drawn, tried, chosen, lighter, clear, nearest, further,
+                    offered, stopped);
+        }
+
+        /**
+         * Returns the lightest of those that come within a hundredth of the best; one that was only
+         * forecast where all were hopeless.
+         */
+        private Optional<Tried> nearest() {
+            double best =
+                    tried.stream()
+                            .mapToDouble(this::likely)
+                            .filter(reserve -> !Double.isNaN(reserve))
+                            .max()
+                            .orElse(Double.NaN);
+            return tried.stream().filter(one -> likely(one) >= ALIKE * best).findFirst();
+        }
+
+        private double likely(Tried one) {
+            return one.isSolved()
+                    ? one.reserve()
+                    : one.felt() / bare.job().limits().feltStiffness();
+        }
+
+        /** Returns the lightest that holds by more than hand work varies. */
+        private Optional<Tried> clear(Tried best) {
+            int looked = 0;
+            double wanted = wanted(best);
+            for (Tried one : tried) {
+                boolean fails = one.isSolved() && one.reserve() < 1;
+                if (one.addedMass() > best.addedMass()
+                        && !fails
+                        && !(one.felt() < wanted)
+                        && looked < LOOKED) {
+                    looked++;
+                    Tried settled = inFull(one);
+                    if (isClear(settled)) {
+                        return Optional.of(settled);
+                    }
+                }
+            }
+            return Optional.empty();
+        }
+
+        /** The felt stiffness whose weakest tenth still meets the limit, by the scatter of one. */
+        private double wanted(Tried best) {
+            return best.verdict()
+                    .flatMap(Verdict::felt)
+                    .map(
+                            spread ->
+                                    best.job().limits().feltStiffness()
+                                            * spread.nominal()
+                                            / spread.low())
+                    .orElse(0.0);
+        }
+
+        private List<Change> further(Tried nearest) {
+            List<Change> found = new ArrayList<>();
+            Verdict verdict = nearest.verdict().orElseThrow();
+            if (target instanceof Target.Hole hole) {
+                Job smaller =
+                        Laying.withOpening(
+                                verdict.job().withLoadsPlaced(), Offers.smaller(hole.opening()));
+                Verdict there = brief.check(smaller);
+                found.add(
+                        new Change(
+                                "a " + target.name() + " a fifth smaller",
+                                there,
+                                there.mass() - verdict.mass()));
+            }
+            found.addAll(new Cures(library).toCure(verdict));
+            return found;
+        }
+    }
+
+    private static boolean isClear(Tried one) {
+        return one.verdict()
+                .map(
+                        v ->
+                                v.holds()
+                                        && v.stiff() == Answer.YES
+                                        && v.strong() == Answer.YES
+                                        && (v.unmarked() == Answer.YES
+                                                || v.job().limits().marksAllowed()))
+                .orElse(false);
+    }
+}

@@ -1,0 +1,66 @@
+package org.coachskin.reinforce;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import org.coachskin.check.Job;
+import org.coachskin.check.Margin;
+import org.coachskin.check.Verdict;
+import org.coachskin.failure.Mode;
+
+/**
+ * One reinforcement that was looked at.
+ *
+ * @param measure what
+ * @param job the panel with it
+ * @param addedMass against the panel without any [kg]
+ * @param felt stiffness under the palm [N/m]; NaN where no load asks for it
+ * @param margins the worst of each mode by coarser elements, the smallest reserve first; empty
+ *     where the forecast was enough
+ * @param verdict in full; empty where it was not asked
+ */
+public record Tried(
+        Measure measure,
+        Job job,
+        double addedMass,
+        double felt,
+        List<Margin> margins,
+        Optional<Verdict> verdict) {
+
+    /** Sorts and copies the margins. */
+    public Tried {
+        margins = margins.stream().sorted(Comparator.comparingDouble(Margin::reserve)).toList();
+    }
+
+    /** Returns whether it was solved, and not only forecast. */
+    public boolean isSolved() {
+        return !margins.isEmpty();
+    }
+
+    /** Returns the margin that decides, in full where that is known; marks that are allowed not. */
+    public Optional<Margin> governing() {
+        return verdict.map(Verdict::margins).orElse(margins).stream()
+                .filter(this::counts)
+                .findFirst();
+    }
+
+    private boolean counts(Margin margin) {
+        return !job.limits().marksAllowed() || margin.mode().question() != Mode.Question.UNMARKED;
+    }
+
+    /** Returns the least reserve [-]; NaN where it was not solved. */
+    public double reserve() {
+        return governing().map(Margin::reserve).orElse(Double.NaN);
+    }
+
+    /** Returns what to do at the bench, in order. */
+    public List<String> benchSteps(Target target) {
+        return BenchSteps.of(job.panel(), target, measure);
+    }
+
+    /** Returns this with a verdict in full. */
+    Tried confirmed(Verdict full) {
+        double there = full.felt().map(spread -> spread.nominal()).orElse(felt);
+        return new Tried(measure, full.job(), addedMass, there, margins, Optional.of(full));
+    }
+}

@@ -1,0 +1,39 @@
+package org.coachskin.reinforce;
+
+import java.util.List;
+import java.util.Locale;
+import org.coachskin.laminate.Schedule;
+
+/** Sizes and plies as a maker says them. */
+final class Words {
+
+    private Words() {}
+
+    /** Returns a length, with a decimal only where it has one. */
+    static String millimetres(double metres) {
+        double mm = 1000 * metres;
+        return (Math.abs(mm - Math.rint(mm)) < 0.05
+                        ? String.format(Locale.ROOT, "%.0f", mm)
+                        : String.format(Locale.ROOT, "%.1f", mm))
+                + " mm";
+    }
+
+    /** Returns two lengths. */
+    static String sizes(double one, double other) {
+        return millimetres(one) + " x " + millimetres(other);
+    }
+
+    /** Returns a ply in short: {@code 300 g}. */
+    static String cloth(Schedule.Item ply) {
+        return ply instanceof Schedule.Wet wet
+                ? Math.round(1000 * wet.cloth().arealMass()) + " g"
+                : ((Schedule.Given) ply).ply().name();
+    }
+
+    /** Returns how many plies lie over something. */
+    static String over(List<Schedule.Item> over) {
+        return over.isEmpty()
+                ? "bare"
+                : over.size() + (over.size() == 1 ? " ply over it" : " plies over it");
+    }
+}

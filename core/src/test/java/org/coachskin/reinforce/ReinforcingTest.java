@@ -1,0 +1,315 @@
+package org.coachskin.reinforce;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.ForkJoinPool;
+import org.coachskin.NoAnswerException;
+import org.coachskin.TestFittings;
+import org.coachskin.TestSchedules;
+import org.coachskin.check.Job;
+import org.coachskin.check.Limits;
+import org.coachskin.check.PanelCheck;
+import org.coachskin.check.Verdict;
+import org.coachskin.failure.Mode;
+import org.coachskin.laminate.Schedule;
+import org.coachskin.panel.Crown;
+import org.coachskin.panel.EverydayLoads;
+import org.coachskin.panel.Height;
+import org.coachskin.panel.Opening;
+import org.coachskin.panel.Panel;
+import org.coachskin.panel.Region;
+import org.coachskin.panel.Shape;
+import org.coachskin.panel.Support;
+import org.coachskin.panel.TurnedEdge;
+import org.coachskin.panel.ZoneRecipe;
+import org.junit.jupiter.api.Test;
+
+/** A hatch with a vent that a palm beside it finds too soft. */
+class ReinforcingTest {
+
+    private static final Schedule SCHEDULE = TestSchedules.sandwich(2, 0.012, 1);
+
+    /** So thin that the foam is sheared at the vent's corner. */
+    private static final Schedule THIN = TestSchedules.sandwich(2, 0.01, 1);
+
+    private static final Opening VENT =
+            new Opening("vent", new Shape.Rectangle(0.26, 0.14, 0.03), 0.25, 0.24);
+
+    /** Bands no wider than 40 mm, inside alone. */
+    private static final Rules FEW =
+            new Rules(
+                    EnumSet.of(Rules.Means.PLIES, Rules.Means.STRIP, Rules.Means.TURNED),
+                    0.04,
+                    0.012);
+
+    private final Reinforcing reinforcing = new Reinforcing(TestSchedules.TABLES);
+
+    /** What is wanted lies so many times above what the bare hatch has. */
+    private static Job job(double times, Opening... openings) {
+        return job(SCHEDULE, times, openings);
+    }
+
+    private static Job job(Schedule schedule, double times, Opening... openings) {
+        Panel panel =
+                new Panel(
+                        "hatch",
+                        0.5,
+                        0.4,
+                        Crown.FLAT,
+                        schedule.laminate(),
+                        new Support.Fittings(TestFittings.hinged(0.5, 0.4, 0.03)),
+                        new Shape.Rectangle(0.5, 0.4, 0),
+                        List.of(openings.length == 0 ? new Opening[] {VENT} : openings),
+                        List.of());
+        Limits s = Limits.STANDARD;
+        Limits limits =
+                new Limits(
+                        times * BARE,
+                        s.spanShare(),
+                        s.sealGap(),
+                        s.lastingDent(),
+                        s.marksAllowed(),
+                        s.factors(),
+                        s.criterion());
+        return Job.of(
+                panel,
+                schedule,
+                List.of(),
+                List.of(EverydayLoads.named("palm").orElseThrow().at(0.25, 0.11)),
+                limits);
+    }
+
+    /** Felt stiffness of the bare hatch, about [N/m]. */
+    private static final double BARE = 75e3;
+
+    private static Target vent(Job job) {
+        return Target.named(job, "Vent").orElseThrow();
+    }
+
+    @Test
+    void choosesTheLightestThatIsStiffEnough() {
+        lightest(job(1.25), Mode.FELT_STIFFNESS);
+    }
+
+    @Test
+    void choosesTheLightestThatIsStrongEnough() {
+        lightest(job(THIN, 0.5), Mode.CORE_SHEAR);
+    }
+
+    /** Every offer judged in full, one by one. */
+    private void lightest(Job job, Mode shortOf) {
+        Reinforcement found = reinforcing.of(job, vent(job), FEW, Watch.NOBODY);
+        Verdict bare = found.bare();
+        Optional<Measure> lightest = Optional.empty();
+        double least = Double.POSITIVE_INFINITY;
+        int holding = 0;
+        List<Measure> all = new Offers(TestSchedules.TABLES, job, job, vent(job), FEW).all(bare);
+        PanelCheck check = new PanelCheck();
+        for (Measure measure : all) {
+            Verdict verdict = check.check(Laying.on(job, vent(job), measure));
+            holding += verdict.holds() ? 1 : 0;
+            if (verdict.holds() && verdict.mass() < least) {
+                least = verdict.mass();
+                lightest = Optional.of(measure);
+            }
+        }
+
+        assertEquals(shortOf, bare.governing().mode());
+        assertFalse(bare.holds());
+        assertTrue(holding > 1 && holding < all.size(), holding + " hold");
+        assertEquals(all.size(), found.offered());
+        assertEquals(lightest, found.chosen().map(Tried::measure));
+        // Round corners are followed by polynomials, of another order in each.
+        assertEquals(least - bare.mass(), found.chosen().orElseThrow().addedMass(), 1e-5);
+        assertTrue(found.chosen().orElseThrow().verdict().orElseThrow().holds());
+        assertTrue(found.solved() < found.offered());
+    }
+
+    @Test
+    void answersTheSameOnOneThread() throws Exception {
+        Job job = job(1.25);
+        Reinforcement here = reinforcing.of(job, vent(job), FEW, Watch.NOBODY);
+        ForkJoinPool one = new ForkJoinPool(1);
+        Reinforcement alone =
+                one.submit(
+                                () ->
+                                        new Reinforcing(TestSchedules.TABLES)
+                                                .of(job, vent(job), FEW, Watch.NOBODY))
+                        .get();
+        one.shutdown();
+
+        assertEquals(here.chosen().map(Tried::measure), alone.chosen().map(Tried::measure));
+        assertEquals(here.solved(), alone.solved());
+        assertEquals(
+                here.tried().stream().map(Tried::felt).toList(),
+                alone.tried().stream().map(Tried::felt).toList());
+    }
+
+    @Test
+    void stoppedItTellsOneThatHoldsOrNone() {
+        Job job = job(1.25);
+        for (int after = 0; after < 3; after++) {
+            int most = after;
+            Reinforcement found =
+                    reinforcing.of(
+                            job,
+                            vent(job),
+                            FEW,
+                            new Watch() {
+                                private int told;
+
+                                @Override
+                                public void tried(int count, int of) {
+                                    told++;
+                                }
+
+                                @Override
+                                public boolean isStopped() {
+                                    return told > most;
+                                }
+                            });
+            assertTrue(
+                    found.chosen().isEmpty()
+                            || found.chosen().get().verdict().orElseThrow().holds());
+            assertTrue(found.tried().size() <= found.offered());
+            assertEquals(found.tried().size() < found.offered(), found.stopped());
+            assertTrue(after > 0 || found.stopped());
+        }
+    }
+
+    @Test
+    void nothingIsTriedWhereNothingIsNeeded() {
+        Job job = job(0.5);
+        Reinforcement found = reinforcing.of(job, vent(job), Rules.ANY, Watch.NOBODY);
+
+        assertTrue(found.isNeedless());
+        assertEquals(List.of(), found.tried());
+        assertTrue(found.uncut().orElseThrow().mass() > found.bare().mass());
+    }
+
+    @Test
+    void theNearestIsToldWhereNoneHolds() {
+        Job job = job(9);
+        Reinforcement found = reinforcing.of(job, vent(job), FEW, Watch.NOBODY);
+
+        assertEquals(Optional.empty(), found.chosen());
+        Tried nearest = found.nearest().orElseThrow();
+        assertTrue(nearest.reserve() < 1 && nearest.reserve() > found.bare().governing().reserve());
+        assertTrue(found.further().stream().anyMatch(c -> c.words().contains("a fifth smaller")));
+        // None could hold by the forecast, so none was worth a verdict but the nearest.
+        assertEquals(0, found.solved());
+    }
+
+    @Test
+    void whatTheFileHasThereIsSetAside() {
+        Job job = job(1.25);
+        List<ZoneRecipe> own =
+                List.of(
+                        new ZoneRecipe(
+                                "ring",
+                                new Region.Around("vent", 0.03),
+                                new ZoneRecipe.FoamStrip(0.01, List.of())),
+                        new ZoneRecipe(
+                                "insert",
+                                new Region.Box(0.1, 0.2, 0, 0.05),
+                                new ZoneRecipe.MorePlies(List.of(), SCHEDULE.inside())));
+        List<TurnedEdge> turned = List.of(new TurnedEdge.Round("vent", Height.INSIDE));
+        Job drawn =
+                Job.of(job.panel().withTurned(turned), SCHEDULE, own, job.loads(), job.limits());
+        Job bare = Laying.bare(drawn, vent(drawn));
+
+        assertEquals(own.subList(1, 2), bare.recipes());
+        assertEquals(List.of(), bare.panel().turned());
+    }
+
+    @Test
+    void whatOneTurnsDownIsNotTried() {
+        Job job = job(1.25);
+        Offers offers = new Offers(TestSchedules.TABLES, job, job, vent(job), FEW);
+        for (Measure measure : offers.all(new PanelCheck().check(job))) {
+            assertTrue(measure.width() <= 0.04, measure.words());
+            assertFalse(measure.words().contains("outside"), measure.words());
+            assertFalse(
+                    measure.build() instanceof Build.Strip strip && strip.thickness() > 0.012,
+                    measure.words());
+        }
+    }
+
+    @Test
+    void pliesEndOneAtATimeWithinTheirBand() {
+        Job job = job(1.25);
+        Offers offers = new Offers(TestSchedules.TABLES, job, job, vent(job), Rules.ANY);
+        for (Measure measure : offers.all(new PanelCheck().check(job))) {
+            List<ZoneRecipe> zones = Laying.recipes(job.panel(), vent(job), measure);
+            double last = Double.POSITIVE_INFINITY;
+            int plies = 0;
+            for (ZoneRecipe zone : zones) {
+                double width = ((Region.Around) zone.region()).width();
+                assertTrue(width >= Practice.OVERLAP - 1e-9, measure.words());
+                assertTrue(last - width >= Practice.OVERLAP - 1e-9, measure.words());
+                last = width;
+                if (zone.build() instanceof ZoneRecipe.MorePlies more) {
+                    assertTrue(more.inside().size() <= plies + 1, measure.words());
+                    assertTrue(more.outside().size() <= plies + 1, measure.words());
+                    plies++;
+                }
+            }
+        }
+    }
+
+    @Test
+    void saysThatThereIsNoRoom() {
+        Opening near = new Opening("vent", new Shape.Circle(0.1), 0.25, 0.065);
+        Job job = job(1.25, near);
+        NoAnswerException e =
+                assertThrows(
+                        NoAnswerException.class,
+                        () ->
+                                reinforcing.of(
+                                        job,
+                                        vent(job),
+                                        new Rules(EnumSet.of(Rules.Means.PLIES), 1, 1),
+                                        Watch.NOBODY));
+
+        assertEquals(
+                "There is no room to reinforce the vent: a band wants 20 mm, and there are 15 mm.",
+                e.problem().what());
+    }
+
+    @Test
+    void saysThatNothingIsLeftToTry() {
+        Job job = job(1.25);
+        NoAnswerException e =
+                assertThrows(
+                        NoAnswerException.class,
+                        () ->
+                                reinforcing.of(
+                                        job,
+                                        vent(job),
+                                        new Rules(EnumSet.of(Rules.Means.INSERT), 1, 1),
+                                        Watch.NOBODY));
+
+        assertEquals("Of what is allowed nothing is left to try for the vent.", e.problem().what());
+    }
+
+    @Test
+    void everythingOfThePanelHasAName() {
+        assertEquals(
+                List.of(
+                        "vent",
+                        "left hinge",
+                        "right hinge",
+                        "latch",
+                        "front edge",
+                        "rear edge",
+                        "left edge",
+                        "right edge"),
+                Target.of(job(1)).stream().map(Target::name).toList());
+    }
+}
