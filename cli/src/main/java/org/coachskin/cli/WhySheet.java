@@ -41,15 +41,18 @@ final class WhySheet {
 
     Sheet sheet(Picture picture, PanelFile file) {
         List<Block> blocks = new ArrayList<>();
-        movements(picture, List.of(LoadCase.Kind.FELT), blocks);
-        blocks.add(modes());
-        movements(picture, List.of(LoadCase.Kind.SPREAD, LoadCase.Kind.PERSON), blocks);
-        if (blocks.size() == 1) {
-            // Nothing but a touch presses: it moves the panel as a palm would.
-            movement(0, job.loads().get(0), picture.moved().get(0), blocks);
-        }
+        int first = felt();
+        movement(first, picture, blocks);
         picture.through().ifPresent(through -> blocks.add(through(through)));
         seal(picture, blocks);
+        blocks.add(modes());
+        for (int i = 0; i < job.loads().size(); i++) {
+            // A touch moves a panel as a palm does.
+            if (i != first && job.loads().get(i).kind() != LoadCase.Kind.TOUCH) {
+                movement(i, picture, blocks);
+            }
+        }
+        held(blocks);
         blocks.addAll(ScatterBlocks.of(verdict, figures));
         blocks.add(
                 new Block.Words(
@@ -79,16 +82,20 @@ final class WhySheet {
                 true);
     }
 
-    /** Draws how loads of some kinds move the panel. */
-    private void movements(Picture picture, List<LoadCase.Kind> kinds, List<Block> blocks) {
+    /** Returns which load a palm is; the first of all where there is none. */
+    private int felt() {
         for (int i = 0; i < job.loads().size(); i++) {
-            if (kinds.contains(job.loads().get(i).kind())) {
-                movement(i, job.loads().get(i), picture.moved().get(i), blocks);
+            if (job.loads().get(i).kind() == LoadCase.Kind.FELT) {
+                return i;
             }
         }
+        return 0;
     }
 
-    private void movement(int number, LoadCase load, Picture.Moved moved, List<Block> blocks) {
+    /** Draws how one load moves the panel. */
+    private void movement(int number, Picture picture, List<Block> blocks) {
+        LoadCase load = job.loads().get(number);
+        Picture.Moved moved = picture.moved().get(number);
         Movement movement = verdict.movements().get(number);
         if (movement.total() == 0) {
             return;
@@ -207,7 +214,7 @@ final class WhySheet {
                 false);
     }
 
-    /** Draws the seal under the load that opens it most, and lists what everything bears. */
+    /** Draws the seal under the load that opens it most. */
     private void seal(Picture picture, List<Block> blocks) {
         int worst = -1;
         double least = Double.POSITIVE_INFINITY;
@@ -241,8 +248,14 @@ final class WhySheet {
                             List.of(),
                             false));
         }
-        boolean grips = verdict.held().stream().anyMatch(held -> !held.grips().isEmpty());
-        if (grips || worst >= 0) {
+    }
+
+    /** Lists what everything bears that holds the panel. */
+    private void held(List<Block> blocks) {
+        boolean bears =
+                verdict.held().stream()
+                        .anyMatch(held -> !held.grips().isEmpty() || !held.seals().isEmpty());
+        if (bears) {
             List<List<String>> rows =
                     new ArrayList<>(HeldBlock.rows(verdict, figures, 0, verdict.held().size()));
             List<String> head = rows.remove(0);

@@ -10,7 +10,7 @@ public final class ReadingDrawing {
     private static final double LEFT = 40;
     private static final double TOP = 16;
     private static final double WIDE = 284;
-    private static final double HIGH = 128;
+    private static final double HIGH = 114;
     private static final int TICKS = 6;
 
     private ReadingDrawing() {}
