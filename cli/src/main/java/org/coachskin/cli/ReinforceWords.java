@@ -243,7 +243,7 @@ final class ReinforceWords {
                                         + (solved == 1 ? " was" : " were")
                                         + " solved by every limit, of the other "
                                         + told
-                                        + " the stiffness was told from a few, as a rule 0 to 2 % high."
+                                        + " the stiffness was told from a few, as a rule 0 to 3 % high."
                                 : ", each by every limit."));
         if (isOfStiffness()) {
             reached().ifPresent(said::add);

@@ -14,8 +14,7 @@ import org.coachskin.shell.ShellFamily;
 
 /**
  * What the felt stiffness of many panels should come to that differ in the stacks of some parts:
- * told from a few that are solved, in a thousandth of the time ({@link ShellFamily}). Rubber seals
- * are counted as even springs.
+ * told from a few that are solved, in a hundredth of the time ({@link ShellFamily}).
  */
 public final class Outlook {
 
@@ -45,11 +44,7 @@ public final class Outlook {
                     && load.loads().get(0) instanceof Load.Press press) {
                 ShellFamily family =
                         new ShellFamily(
-                                bare.panel(),
-                                regions,
-                                load.loads(),
-                                ShellAnalysis.ORDER - 2,
-                                solved);
+                                bare.panel(), regions, load, ShellAnalysis.ORDER - 2, solved);
                 return Optional.of(new Outlook(load, press, family));
             }
         }
@@ -65,7 +60,7 @@ public final class Outlook {
                             panel.laminateAt(press.x(), press.y()),
                             stack -> Patches.local(panel, press).sinking());
         }
-        return press.force() / (family.deflection(panel, press.x(), press.y()) + sinks);
+        return press.force() / (family.settled(panel, press.x(), press.y()) + sinks);
     }
 
     /** Returns the name of the load that it is felt under. */

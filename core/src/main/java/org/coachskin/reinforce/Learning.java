@@ -12,13 +12,13 @@ import org.coachskin.panel.Region;
 /**
  * Which reinforcements of an opening are solved so that the felt stiffness of all others can be
  * told from them: without and with the edge turned, nothing, the least and the most of plies, the
- * least and the most of a strip.
+ * least and the most of a strip; denser foam at its widest.
  */
 final class Learning {
 
     private final Outlook outlook;
 
-    /** Full answer over forecast for the bare opening: what coarse elements and seals are off. */
+    /** Full answer over forecast for the bare opening: what coarse elements are off. */
     private final double correction;
 
     private Learning(Outlook outlook, double correction) {
@@ -56,6 +56,11 @@ final class Learning {
                     solved.add(panel(job, target, new Measure(least, narrowest, turned, 0)));
                 }
             }
+        }
+        for (Build build : kind(offers, Build.Insert.class)) {
+            List<Double> wide = offers.widths(build);
+            double widest = wide.get(wide.size() - 1);
+            solved.add(panel(job, target, new Measure(build, widest, false, 0)));
         }
         double known = bare.felt().get().nominal();
         return Outlook.of(job, regions, solved)

@@ -21,8 +21,9 @@ import org.coachskin.material.MaterialLibrary;
  * <p>All offers are ordered by the mass they add. What the felt stiffness of each round an opening
  * should come to is told from some that are solved ({@link Learning}), as a rule a little too high;
  * those that fall short even so are passed over. The others are judged by every limit from the
- * lightest on, by elements one order coarser than usual; the first one that holds, by the full
- * check too, is chosen. The answer is the same whatever the number of threads.
+ * lightest on, in full where stiffness alone is short, else by elements one order coarser first;
+ * the first one that holds in full is chosen. The answer is the same whatever the number of
+ * threads.
  */
 public final class Reinforcing {
 
@@ -114,8 +115,14 @@ public final class Reinforcing {
                 } else {
                     batch.add(one);
                 }
-                if (batch.size() == BATCH || i == offered - 1) {
-                    settle(batch);
+                // Where the forecast is all but sure, coarser elements would only cost time.
+                int most = whole ? BATCH : 1;
+                if (batch.size() == most || i == offered - 1) {
+                    if (whole) {
+                        settle(batch);
+                    } else {
+                        batch.forEach(each -> settled(inFull(each)));
+                    }
                     batch.clear();
                     watch.tried(i + 1, offered);
                     stopped = watch.isStopped() && i < offered - 1;
@@ -147,15 +154,16 @@ public final class Reinforcing {
 
         private void settle(List<Tried> batch) {
             for (Tried one : batch.parallelStream().map(this::judged).toList()) {
-                Tried settled = one;
-                if (chosen.isEmpty() && one.reserve() >= NEAR) {
-                    settled = inFull(one);
-                    if (settled.reserve() >= 1) {
-                        chosen = Optional.of(settled);
-                    }
-                }
-                tried.add(settled);
+                boolean asked = chosen.isEmpty() && one.reserve() >= NEAR;
+                settled(asked ? inFull(one) : one);
             }
+        }
+
+        private void settled(Tried one) {
+            if (chosen.isEmpty() && one.verdict().isPresent() && one.reserve() >= 1) {
+                chosen = Optional.of(one);
+            }
+            tried.add(one);
         }
 
         private Tried judged(Tried one) {

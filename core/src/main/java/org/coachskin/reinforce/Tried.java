@@ -15,8 +15,8 @@ import org.coachskin.failure.Mode;
  * @param job the panel with it
  * @param addedMass against the panel without any [kg]
  * @param felt stiffness under the palm [N/m]; NaN where no load asks for it
- * @param margins the worst of each mode by coarser elements, the smallest reserve first; empty
- *     where the forecast was enough
+ * @param margins the worst of each mode, the smallest reserve first; empty where the forecast was
+ *     enough
  * @param verdict in full; empty where it was not asked
  */
 public record Tried(
@@ -61,6 +61,7 @@ public record Tried(
     /** Returns this with a verdict in full. */
     Tried confirmed(Verdict full) {
         double there = full.felt().map(spread -> spread.nominal()).orElse(felt);
-        return new Tried(measure, full.job(), addedMass, there, margins, Optional.of(full));
+        List<Margin> known = margins.isEmpty() ? full.margins() : margins;
+        return new Tried(measure, full.job(), addedMass, there, known, Optional.of(full));
     }
 }

@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.coachskin.panel.Load;
+import org.coachskin.panel.LoadCase;
 import org.coachskin.panel.Panel;
 import org.coachskin.panel.Region;
 import org.coachskin.panel.Zone;
@@ -22,8 +23,9 @@ import org.ejml.dense.row.CommonOps_DDRM;
  * of least energy: a member comes out too stiff as a rule, and exact where it is one of those
  * solved.
  *
- * <p><b>Limits.</b> Linear: rubber seals are even springs. The parts on offer reach no edge that is
- * held and no pad, and none of them loses its foam. Immutable; safe to share.
+ * <p><b>Limits.</b> What rubber seals do that let go or go solid is taken in proportion from those
+ * solved; no bound holds for it. The parts on offer reach no edge that is held and no pad, and none
+ * of them loses its foam. Immutable; safe to share.
  */
 public final class ShellFamily {
 
@@ -35,6 +37,9 @@ public final class ShellFamily {
     private final ShellPanel first;
     private final List<double[]> solutions = new ArrayList<>();
 
+    /** What the load adds to each member solved, with seals as they are. */
+    private final List<double[]> settled = new ArrayList<>();
+
     /** Parts with one stack each: a triangle of it, and the integrals of products of strains. */
     private final List<Part> parts = new ArrayList<>();
 
@@ -43,6 +48,25 @@ public final class ShellFamily {
 
     private final DMatrixRMaj work;
 
+    /** With seals as even springs, and what the load adds where they let go and go solid. */
+    private static final class Solved {
+        private final double[] linear;
+        private final double[] settled;
+
+        private Solved(double[] linear, double[] settled) {
+            this.linear = linear;
+            this.settled = settled;
+        }
+
+        static Solved of(ShellPanel shell, double[] forces, LoadCase load) {
+            List<Load> all = new ArrayList<>(load.standing());
+            all.addAll(load.loads());
+            double[] rest = shell.solve(load.standing()).solution();
+            double[] under = shell.solve(all).solution();
+            return new Solved(shell.linear(forces), ShellPanel.sum(under, rest, -1));
+        }
+    }
+
     private record Part(int triangle, DMatrixRMaj integrals) {}
 
     /**
@@ -50,12 +74,13 @@ public final class ShellFamily {
      *
      * @param bare the panel without any of what is on offer
      * @param regions every part on offer, the widest first
-     * @param loads that act together
+     * @param load with what stands beside it
      * @param order of the polynomials, 2 to 8
      * @param solved members to solve; at least one
      */
     public ShellFamily(
-            Panel bare, List<Region> regions, List<Load> loads, int order, List<Panel> solved) {
+            Panel bare, List<Region> regions, LoadCase load, int order, List<Panel> solved) {
+        List<Load> loads = load.loads();
         List<Zone> zones = new ArrayList<>();
         regions.forEach(region -> zones.add(new Zone("on offer", region, bare.laminate(), 0)));
         zones.addAll(bare.zones());
@@ -64,20 +89,25 @@ public final class ShellFamily {
         basis = new Basis(order);
         first = new ShellPanel(solved.get(0), grid, order, false);
         List<FactorPlan> plans = List.of(first.plan());
-        List<ShellPanel> others =
+        double[] forces = first.load(loads);
+        List<Solved> found = new ArrayList<>();
+        found.add(Solved.of(first, forces, load));
+        found.addAll(
                 solved.subList(1, solved.size()).parallelStream()
                         .map(panel -> new ShellPanel(panel, grid, order, false, plans))
-                        .toList();
-        double[] load = first.load(loads);
-        solutions.add(first.linear(load));
-        others.forEach(shell -> solutions.add(shell.linear(load)));
+                        .map(shell -> Solved.of(shell, forces, load))
+                        .toList());
+        for (Solved one : found) {
+            solutions.add(one.linear);
+            settled.add(one.settled);
+        }
         int m = solutions.size();
         work = new DMatrixRMaj(m, 1);
         fixed = new DMatrixRMaj(m, m);
         for (int i = 0; i < m; i++) {
             double sum = 0;
-            for (int k = 0; k < load.length; k++) {
-                sum += load[k] * solutions.get(i)[k];
+            for (int k = 0; k < forces.length; k++) {
+                sum += forces[k] * solutions.get(i)[k];
             }
             work.set(i, 0, sum);
             for (int j = 0; j < m; j++) {
@@ -114,7 +144,7 @@ public final class ShellFamily {
             }
             part.add(t);
         }
-        ReferenceTriangle reference = new ReferenceTriangle(basis, 0);
+        ReferenceTriangle reference = first.model.reference;
         parts.addAll(
                 ordered.parallelStream()
                         .map(part -> new Part(part.get(0), integrals(part, reference)))
@@ -162,8 +192,23 @@ public final class ShellFamily {
         return new DMatrixRMaj(n, n, true, sum);
     }
 
-    /** Returns the forecast deflection of a member at a place [m], positive inward. */
+    /**
+     * Returns the forecast deflection of a member at a place [m], positive inward, with seals as
+     * even springs.
+     */
     public double deflection(Panel member, double x, double y) {
+        return deflection(solutions, member, x, y);
+    }
+
+    /**
+     * Returns the same with seals that let go and go solid: what they make of each member solved,
+     * in the shares they have in the one that is forecast.
+     */
+    public double settled(Panel member, double x, double y) {
+        return deflection(settled, member, x, y);
+    }
+
+    private double deflection(List<double[]> all, Panel member, double x, double y) {
         double[] local = new double[2];
         int t = grid.locate(x, y, local);
         if (t < 0) {
@@ -172,7 +217,7 @@ public final class ShellFamily {
         double[] shares = shares(member);
         double sum = 0;
         for (int i = 0; i < shares.length; i++) {
-            sum -= shares[i] * first.model.gradients(solutions.get(i), t, local)[3 * W];
+            sum -= shares[i] * first.model.gradients(all.get(i), t, local)[3 * W];
         }
         return sum;
     }
@@ -231,10 +276,5 @@ public final class ShellFamily {
                 k.add(i, j, sum);
             }
         }
-    }
-
-    /** Returns how many triangles there are. */
-    public int triangles() {
-        return grid.triangles();
     }
 }
