@@ -1,5 +1,6 @@
 package org.coachskin.cli;
 
+import java.util.List;
 import java.util.Optional;
 import org.coachskin.check.Answer;
 import org.coachskin.check.Job;
@@ -11,40 +12,60 @@ import org.coachskin.failure.Mode;
 /** The head of the first screen: stiff enough, strong enough, unmarked? */
 final class Answers {
 
-    private final Page page;
     private final Verdict verdict;
     private final Job job;
     private final Figures figures;
 
-    Answers(Page page, Verdict verdict, Figures figures) {
-        this.page = page;
+    Answers(Verdict verdict, Figures figures) {
         this.verdict = verdict;
         this.figures = figures;
         job = verdict.job();
     }
 
-    void write() {
-        answer("STIFF ENOUGH?", verdict.stiff(), Mode.Question.STIFF);
-        answer("STRONG ENOUGH?", verdict.strong(), Mode.Question.STRONG);
-        answer("UNMARKED?", verdict.unmarked(), Mode.Question.UNMARKED);
+    /**
+     * One question.
+     *
+     * @param question in capitals
+     * @param answer in a word; empty where no load asks
+     * @param reason in a sentence
+     * @param fails whether what is wanted is not met
+     */
+    record Said(String question, String answer, String reason, boolean fails) {}
+
+    void write(Page page) {
+        for (Said said : said()) {
+            String lead = "  " + said.question() + " ".repeat(16 - said.question().length());
+            String word = said.answer().isEmpty() ? "" : said.answer() + ".";
+            if (word.isEmpty()) {
+                page.wrap(lead + " ".repeat(8), said.reason());
+            } else {
+                String gap = " ".repeat(Math.max(1, 8 - word.length()));
+                page.wrap(lead + word + gap, 26, said.reason());
+            }
+        }
         page.blank();
     }
 
-    private void answer(String question, Answer answer, Mode.Question kind) {
+    /** Returns what is answered to the three questions. */
+    List<Said> said() {
+        return List.of(
+                said("STIFF ENOUGH?", verdict.stiff(), Mode.Question.STIFF),
+                said("STRONG ENOUGH?", verdict.strong(), Mode.Question.STRONG),
+                said("UNMARKED?", verdict.unmarked(), Mode.Question.UNMARKED));
+    }
+
+    private Said said(String question, Answer answer, Mode.Question kind) {
         Optional<Margin> governing =
                 verdict.governing(kind).filter(m -> Double.isFinite(m.multiplier()));
-        String lead = "  " + question + " ".repeat(16 - question.length());
         boolean dents = kind == Mode.Question.UNMARKED && job.panel().laminate().isBare();
         if (governing.isEmpty() && !dents) {
-            page.wrap(lead + " ".repeat(8), Remarks.nothingAsked(kind));
-            return;
+            return new Said(question, "", Remarks.nothingAsked(kind), false);
         }
-        String said = answer + ".";
         String reason =
                 governing
                         .map(margin -> reason(margin, answer))
                         .orElse("There is no foam that a load could dent.");
-        page.wrap(lead + said + " ".repeat(Math.max(1, 8 - said.length())), 26, reason);
+        return new Said(question, answer.toString(), reason, answer == Answer.NO);
     }
 
     private String reason(Margin margin, Answer answer) {

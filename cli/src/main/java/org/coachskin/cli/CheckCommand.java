@@ -21,11 +21,15 @@ import picocli.CommandLine.ParseResult;
 /** {@code coachskin check}: will it hold? */
 final class CheckCommand implements Subcommand {
 
+    /** The verdict, its changes, the look around. */
+    private static final int STAGES = 3;
+
     @Override
     public CommandSpec spec() {
         return CommandSpec.create()
                 .addOption(Subcommand.flag("--all"))
                 .addOption(Subcommand.option("--why", "\"words of a row\""))
+                .addOption(Subcommand.option("--report", "FILE.html"))
                 .addOption(Subcommand.flag("--json"))
                 .addOption(Subcommand.option("--units", "metric|us"))
                 .addPositional(Subcommand.arguments("a panel file", "1", "1"));
@@ -33,11 +37,23 @@ final class CheckCommand implements Subcommand {
 
     @Override
     public Outcome run(ParseResult given) {
+        try (Progress progress = Progress.of("checking", STAGES)) {
+            return answer(given, progress);
+        }
+    }
+
+    private static Outcome answer(ParseResult given, Progress progress) {
         Figures figures = Panels.units(given);
         String name = Subcommand.argumentsOf(given)[0];
         PanelFile file = Panels.read(name);
+        Optional<ReportFile> report = ReportFile.wanted(given, List.of(name));
+        if (report.isPresent() && given.hasMatchedOption("--why")) {
+            throw Panels.refused(
+                    "A report holds every why.", "Write   --report   or   --why   , not both.");
+        }
         PanelCheck check = new PanelCheck();
         Verdict verdict = check.check(file.asDrawn());
+        progress.step();
         int status = verdict.holds() ? Outcome.HOLDS : Outcome.DOES_NOT_HOLD;
         if (given.hasMatchedOption("--why")) {
             String words = given.matchedOptionValue("--why", "");
@@ -46,16 +62,30 @@ final class CheckCommand implements Subcommand {
         Cures cures = new Cures(file.library());
         List<Change> changes =
                 Remarks.clearly(verdict) ? cures.toLeaveOut(verdict) : cures.toCure(verdict);
+        progress.step();
         StripTest strip = StripTest.of(verdict.job().schedule());
         boolean all = given.hasMatchedOption("--all");
         boolean json = given.hasMatchedOption("--json");
         Map<Mode, Spread> spreads = all || json ? Reserves.of(verdict) : Map.of();
         Optional<Swept> swept = swept(check, verdict.job());
+        progress.step();
         String text =
                 json
                         ? Json.text(VerdictJson.check(verdict, spreads, changes, strip, swept))
                         : new CheckPage(name, file, verdict, figures)
                                 .text(changes, strip, all, spreads, swept);
+        report.ifPresent(
+                to ->
+                        to.write(
+                                CheckReport.of(
+                                                name,
+                                                file,
+                                                verdict,
+                                                changes,
+                                                strip,
+                                                check.picture(verdict, figures.weights()),
+                                                figures)
+                                        .page()));
         return Outcome.answer(status, text);
     }
 

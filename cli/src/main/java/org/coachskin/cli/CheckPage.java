@@ -12,6 +12,7 @@ import org.coachskin.check.Movement;
 import org.coachskin.check.Spread;
 import org.coachskin.check.Swept;
 import org.coachskin.check.Verdict;
+import org.coachskin.check.Weights;
 import org.coachskin.cli.file.PanelFile;
 import org.coachskin.design.Change;
 import org.coachskin.failure.Mode;
@@ -59,7 +60,7 @@ final class CheckPage {
             Map<Mode, Spread> spreads,
             Optional<Swept> swept) {
         head();
-        new Answers(page, verdict, figures).write();
+        new Answers(verdict, figures).write(page);
         changes(changes);
         movement(swept);
         limits(all, spreads);
@@ -149,35 +150,17 @@ final class CheckPage {
         if (total == 0) {
             return;
         }
-        double sign = Math.signum(movement.total());
-        page.line(
-                "Where the "
-                        + figures.movement(total)
-                        + " under "
-                        + Rows.called(movement.loadCase())
-                        + (sign < 0 ? " (outward)" : "")
-                        + " comes from");
+        MovementParts parts = MovementParts.of(verdict, movement);
+        page.line("Where " + parts.title(figures));
         Page.Table table = new Page.Table("lrr");
-        boolean bare = job.panel().laminate().isBare();
-        String bending = (bare ? "cloth" : "skins") + " stretched and squeezed (bending)";
-        part(table, bending, sign * movement.bending(), total);
-        if (!bare) {
-            part(table, "foam sliding between the skins (shear)", sign * movement.sliding(), total);
-        }
-        if (Math.abs(movement.seal()) > 0.001 * total) {
-            part(table, "rubber seal giving way", sign * movement.seal(), total);
-        }
-        if (movement.force() != 0 && !bare) {
-            part(table, "skin sinking into the foam under it", sign * movement.dent(), total);
+        for (MovementParts.Part part : parts.parts()) {
+            table.row(
+                    part.words(), figures.movement(part.movement()), Figures.percent(part.share()));
         }
         page.table(table);
         verdict.felt().filter(s -> movement.force() != 0).ifPresent(this::spread);
         swept.ifPresent(this::softest);
         page.blank();
-    }
-
-    private void part(Page.Table table, String words, double part, double total) {
-        table.row(words, figures.movement(part), Figures.percent(part / total));
     }
 
     private void spread(Spread felt) {
@@ -294,31 +277,21 @@ final class CheckPage {
     }
 
     private void weight() {
-        if (!job.panel().isPlain()) {
-            page.wrap(
-                    "Weight   ",
-                    figures.mass(verdict.mass())
-                            + " ("
-                            + figures.massPerArea(verdict.mass() / job.panel().area())
-                            + " on average), zones counted, before filler, paint and fittings");
-            drums();
-            return;
-        }
-        double area = job.panel().area();
-        double each = job.panel().laminate().mass();
-        Schedule.Masses masses = job.schedule().masses();
+        Weights weights = Weights.of(job);
         List<String> parts = new ArrayList<>();
-        addPart(parts, "glass", masses.glass() * area);
-        addPart(parts, "resin in the cloth", masses.resin() * area);
-        addPart(parts, "plies of your own", masses.given() * area);
-        addPart(parts, "seal coat", masses.sealCoat() * area);
-        addPart(parts, "foam", masses.foam() * area);
+        addPart(parts, "glass", weights.glass());
+        addPart(parts, "resin in the cloth", weights.resin());
+        addPart(parts, "plies of your own", weights.given());
+        addPart(parts, "seal coat", weights.sealCoat());
+        addPart(parts, "foam", weights.foam());
+        addPart(parts, "inserts and other foam", weights.inserts());
         page.wrap(
                 "Weight   ",
-                figures.mass(each * area)
+                figures.mass(verdict.mass())
                         + " ("
-                        + figures.massPerArea(each)
-                        + "), before filler, paint and fittings: "
+                        + figures.massPerArea(verdict.mass() / job.panel().area())
+                        + (job.panel().isPlain() ? ")" : " on average), zones counted")
+                        + ", before filler, paint and fittings: "
                         + String.join(", ", parts)
                         + " "
                         + figures.massName());
@@ -364,6 +337,7 @@ final class CheckPage {
                             + "    its "
                             + (variants == 1 ? "variant" : variants + " variants"));
         }
+        page.line("    coachskin check " + Texts.asArgument(fileName) + " --report panel.html");
         Margin worst = verdict.governing();
         page.line(
                 "    coachskin check "

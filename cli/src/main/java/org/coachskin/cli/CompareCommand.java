@@ -1,10 +1,15 @@
 package org.coachskin.cli;
 
+import java.util.Arrays;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.coachskin.check.Job;
 import org.coachskin.cli.file.PanelFile;
 import org.coachskin.design.Comparison;
+import org.coachskin.design.OneMore;
+import org.coachskin.material.MaterialLibrary;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParseResult;
 
@@ -14,6 +19,7 @@ final class CompareCommand implements Subcommand {
     @Override
     public CommandSpec spec() {
         return CommandSpec.create()
+                .addOption(Subcommand.option("--report", "FILE.html"))
                 .addOption(Subcommand.flag("--json"))
                 .addOption(Subcommand.option("--units", "metric|us"))
                 .addPositional(Subcommand.arguments("a panel file, or several", "1", "*"));
@@ -23,20 +29,42 @@ final class CompareCommand implements Subcommand {
     public Outcome run(ParseResult given) {
         Figures figures = Panels.units(given);
         String[] names = Subcommand.argumentsOf(given);
-        Map<String, Job> jobs = names.length == 1 ? variants(names[0]) : panels(names);
-        Comparison comparison = Comparison.of(jobs);
-        String title =
-                names.length == 1 ? jobs.values().iterator().next().panel().name() : "Side by side";
+        List<PanelFile> files = Arrays.stream(names).map(Panels::read).toList();
+        Map<String, Job> jobs =
+                names.length == 1 ? variants(names[0], files.get(0)) : panels(files);
+        Optional<ReportFile> report = ReportFile.wanted(given, List.of(names));
+        MaterialLibrary library = files.get(0).library();
+        Job first = jobs.values().iterator().next();
+        Comparison comparison;
+        OneMore oneMore;
+        int solutions = jobs.size() + OneMore.solutions(first, library);
+        try (Progress progress = Progress.of("comparing", solutions)) {
+            comparison = Comparison.of(jobs, progress::step);
+            oneMore = OneMore.of(comparison.columns().get(0).verdict(), library, progress::step);
+        }
+        String title = names.length == 1 ? first.panel().name() : "Side by side";
         boolean holds = comparison.columns().stream().allMatch(column -> column.verdict().holds());
+        String page = new ComparePage(title, comparison, oneMore, figures).text();
+        report.ifPresent(
+                to ->
+                        to.write(
+                                CompareReport.of(
+                                                title,
+                                                List.of(names),
+                                                files,
+                                                comparison,
+                                                page,
+                                                figures)
+                                        .page()));
         String text =
                 given.hasMatchedOption("--json")
-                        ? Json.text(VerdictJson.compare(comparison))
-                        : new ComparePage(title, comparison, figures).text();
+                        ? Json.text(CompareJson.of(comparison, oneMore))
+                        : page;
         return Outcome.answer(holds ? Outcome.HOLDS : Outcome.DOES_NOT_HOLD, text);
     }
 
-    private static Map<String, Job> variants(String name) {
-        Map<String, Job> jobs = Panels.read(name).jobs();
+    private static Map<String, Job> variants(String name, PanelFile file) {
+        Map<String, Job> jobs = file.jobs();
         if (jobs.size() < 2) {
             throw Panels.refused(
                     name + " has no variants to compare.",
@@ -49,10 +77,9 @@ final class CompareCommand implements Subcommand {
         return jobs;
     }
 
-    private static Map<String, Job> panels(String... names) {
+    private static Map<String, Job> panels(List<PanelFile> files) {
         Map<String, Job> jobs = new LinkedHashMap<>();
-        for (String name : names) {
-            PanelFile file = Panels.read(name);
+        for (PanelFile file : files) {
             String column = file.name();
             for (int copy = 2; jobs.containsKey(column); copy++) {
                 column = file.name() + " (" + copy + ")";

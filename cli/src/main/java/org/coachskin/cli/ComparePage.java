@@ -1,39 +1,41 @@
 package org.coachskin.cli;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
-import java.util.function.Predicate;
 import java.util.function.ToDoubleFunction;
+import org.coachskin.analysis.Held;
 import org.coachskin.check.Answer;
-import org.coachskin.check.Margin;
 import org.coachskin.check.Movement;
 import org.coachskin.check.Spread;
 import org.coachskin.check.Verdict;
 import org.coachskin.design.Comparison;
+import org.coachskin.design.OneMore;
 import org.coachskin.failure.Mode;
+import org.coachskin.panel.Load;
 import org.coachskin.panel.LoadCase;
 
-/** Variants side by side, and what the figures say in words. */
+/** Variants side by side, what the figures say in words, and what one more would do. */
 final class ComparePage {
 
     /** What fits beside the names of the rows. */
     private static final int MOST = 4;
 
-    /** A share of the movement from which the rubber seal has a row of its own. */
-    private static final double SEAL = 0.05;
+    /** A share of the movement from which a part of it has a row of its own. */
+    private static final double PART = 0.02;
 
     private final String title;
     private final Comparison comparison;
+    private final OneMore oneMore;
     private final Figures figures;
     private final Page page = new Page();
 
-    ComparePage(String title, Comparison comparison, Figures figures) {
+    ComparePage(String title, Comparison comparison, OneMore oneMore, Figures figures) {
         this.title = title;
         this.comparison = comparison;
+        this.oneMore = oneMore;
         this.figures = figures;
     }
 
@@ -53,7 +55,9 @@ final class ComparePage {
             page.blank().table(table(block));
         }
         page.blank().line("In words");
-        words();
+        new CompareWords(page, comparison, figures).write();
+        page.blank();
+        new OneMoreBlock(page, comparison, oneMore, figures).write();
         return page.toString();
     }
 
@@ -64,61 +68,133 @@ final class ComparePage {
         row(table, block, "strong enough?", c -> answer(c.verdict().strong()));
         row(table, block, "unmarked?", c -> answer(c.verdict().unmarked()));
         if (block.stream().allMatch(c -> c.verdict().felt().isPresent())) {
-            changing(
-                    table,
-                    block,
-                    "felt stiffness, " + figures.stiffnessName(),
-                    c -> stiffness(c),
-                    figures::stiffness);
-            String unit = figures.movement(1).split(" ", -1)[1];
-            row(
-                    table,
-                    block,
-                    "gives under a " + palm(block.get(0)).loadCase() + ", " + unit,
-                    c -> figures.movementNumber(palm(c).total()));
-            row(table, block, "  skins", c -> figures.movementNumber(palm(c).bending()));
-            row(table, block, "  foam", c -> figures.movementNumber(palm(c).sliding()));
-            if (block.stream().anyMatch(c -> palm(c).seal() > SEAL * palm(c).total())) {
-                row(table, block, "  rubber seal", c -> figures.movementNumber(palm(c).seal()));
-            }
+            felt(table, block);
         }
+        spread(table, block);
+        gap(table, block);
         reserve(table, block, "strength, reserve", Mode.Question.STRONG);
         reserve(table, block, "mark, reserve", Mode.Question.UNMARKED);
-        changing(
+        row(
                 table,
                 block,
                 "panel, " + figures.massName(),
-                Comparison.Column::mass,
-                figures::massNumber);
-        // What zones hold is in the whole and not told apart.
-        if (block.stream().allMatch(c -> c.verdict().job().panel().zones().isEmpty())) {
-            kinds(table, block);
-        }
-        if (block.stream().anyMatch(c -> Double.isFinite(gain(c)))) {
+                c ->
+                        figures.massNumber(c.mass())
+                                + change(block, c, c.mass() / block.get(0).mass() - 1));
+        kind(table, block, "glass", c -> c.weights().glass());
+        kind(table, block, "resin", c -> c.weights().resin() + c.weights().sealCoat());
+        differing(table, block, "foam", c -> c.weights().foam());
+        differing(table, block, "inserts", c -> c.weights().inserts());
+        differing(table, block, "own plies", c -> c.weights().given());
+        if (block.stream().anyMatch(c -> Double.isFinite(gain(comparison, c)))) {
             row(
                     table,
                     block,
                     figures.stiffnessName() + " gained per added " + figures.massName(),
-                    c -> Double.isFinite(gain(c)) ? figures.stiffnessPerMass(gain(c)) : "");
+                    c -> {
+                        double gain = gain(comparison, c);
+                        return Double.isFinite(gain) ? figures.stiffnessPerMass(gain) : "";
+                    });
         }
         return table;
     }
 
-    private void kinds(Page.Table table, List<Comparison.Column> block) {
+    private void felt(Page.Table table, List<Comparison.Column> block) {
         row(
                 table,
                 block,
-                "  glass, " + figures.massName(),
-                c -> figures.massNumber(c.verdict().job().schedule().masses().glass() * area(c)));
-        row(
-                table,
-                block,
-                "  resin, " + figures.massName(),
+                "felt stiffness, " + figures.stiffnessName(),
                 c ->
-                        figures.massNumber(
-                                (c.verdict().job().schedule().masses().resin()
-                                                + c.verdict().job().schedule().masses().sealCoat())
-                                        * area(c)));
+                        figures.stiffness(stiffness(c))
+                                + difference(block, c, comparison.stiffness(c)));
+        String load = pressed(block.get(0)).loadCase();
+        row(
+                table,
+                block,
+                "gives under " + Rows.oneOf(load) + ", " + figures.movementName(),
+                c -> figures.movementNumber(pressed(c).total()));
+        part(table, block, "skins", Movement::bending);
+        part(table, block, "foam", Movement::sliding);
+        part(table, block, "rubber seal", Movement::seal);
+        part(table, block, "dent", Movement::dent);
+        if (block.stream().anyMatch(c -> felt(c).softest())) {
+            row(table, block, "  softest place, from left", c -> figures.size(at(c).x()));
+            row(table, block, "    from front", c -> figures.size(at(c).y()));
+        }
+    }
+
+    /** A part of the movement that is seen in one of the variants at least. */
+    private void part(
+            Page.Table table,
+            List<Comparison.Column> block,
+            String name,
+            ToDoubleFunction<Movement> part) {
+        boolean seen =
+                block.stream()
+                        .map(ComparePage::pressed)
+                        .anyMatch(m -> Math.abs(part.applyAsDouble(m)) > PART * m.total());
+        if (seen) {
+            row(
+                    table,
+                    block,
+                    "  " + name,
+                    c ->
+                            figures.partOfMovement(
+                                    part.applyAsDouble(pressed(c)), pressed(c).total()));
+        }
+    }
+
+    /** How far each load that is spread moves the panels. */
+    private void spread(Page.Table table, List<Comparison.Column> block) {
+        for (LoadCase load : block.get(0).verdict().job().loads()) {
+            boolean everywhere =
+                    block.stream()
+                            .allMatch(
+                                    c ->
+                                            c.verdict().job().loads().stream()
+                                                    .anyMatch(l -> l.name().equals(load.name())));
+            if (load.kind() == LoadCase.Kind.SPREAD && everywhere) {
+                row(
+                        table,
+                        block,
+                        "moves under " + Rows.called(load.name()) + ", " + figures.movementName(),
+                        c ->
+                                figures.movementNumber(
+                                        Math.abs(c.verdict().movementUnder(load.name()).total())));
+            }
+        }
+    }
+
+    private void gap(Page.Table table, List<Comparison.Column> block) {
+        if (block.stream().anyMatch(c -> gap(c) > 0)) {
+            row(
+                    table,
+                    block,
+                    "gap at the seal, " + figures.movementName(),
+                    c -> hasSeal(c) ? figures.movementNumber(gap(c)) : "-");
+        }
+    }
+
+    private void kind(
+            Page.Table table,
+            List<Comparison.Column> block,
+            String name,
+            ToDoubleFunction<Comparison.Column> kind) {
+        if (block.stream().anyMatch(c -> kind.applyAsDouble(c) > 0)) {
+            row(table, block, "  " + name, c -> figures.massNumber(kind.applyAsDouble(c)));
+        }
+    }
+
+    /** A kind that not all of the panels have as much of. */
+    private void differing(
+            Page.Table table,
+            List<Comparison.Column> block,
+            String name,
+            ToDoubleFunction<Comparison.Column> kind) {
+        if (block.stream().map(c -> figures.massNumber(kind.applyAsDouble(c))).distinct().count()
+                > 1) {
+            kind(table, block, name, kind);
+        }
     }
 
     /** The names of the columns, on as many lines as the longest one needs. */
@@ -158,42 +234,32 @@ final class ComparePage {
         table.row(row);
     }
 
-    private static void changing(
-            Page.Table table,
-            List<Comparison.Column> block,
-            String name,
-            ToDoubleFunction<Comparison.Column> figure,
-            Function<Double, String> shown) {
-        double first = figure.applyAsDouble(block.get(0));
-        row(
-                table,
-                block,
-                name,
-                c -> {
-                    double value = figure.applyAsDouble(c);
-                    return shown.apply(value)
-                            + (c.equals(block.get(0)) ? "" : " " + change(value / first - 1));
-                });
-    }
-
     private void reserve(
             Page.Table table, List<Comparison.Column> block, String name, Mode.Question question) {
-        if (block.stream().allMatch(c -> reserve(c, question).isPresent())) {
-            changing(table, block, name, c -> reserve(c, question).orElse(1.0), Figures::reserve);
+        if (block.stream().allMatch(c -> comparison.reserve(c, question).isPresent())) {
+            row(
+                    table,
+                    block,
+                    name,
+                    c ->
+                            Figures.reserve(c.verdict().governing(question).orElseThrow().reserve())
+                                    + difference(block, c, comparison.reserve(c, question)));
         }
     }
 
-    private static Optional<Double> reserve(Comparison.Column column, Mode.Question question) {
-        return column.verdict().governing(question).map(Margin::reserve).filter(Double::isFinite);
+    /** By how much a figure differs from the first panel's; nothing for that panel itself. */
+    private static String difference(
+            List<Comparison.Column> block,
+            Comparison.Column column,
+            Optional<Comparison.Difference> difference) {
+        return difference.map(d -> change(block, column, d.tells() ? d.share() : 0)).orElse("");
     }
 
-    private static String change(double share) {
-        String percent = Figures.decimals(100 * share, 0);
-        return String.format(
-                        Locale.ROOT,
-                        "%5s",
-                        (share > 0 && !percent.equals("0") ? "+" : "") + percent + " %")
-                .replace("-0 %", "0 %");
+    private static String change(
+            List<Comparison.Column> block, Comparison.Column column, double share) {
+        return column.equals(block.get(0))
+                ? ""
+                : String.format(Locale.ROOT, " %6s", Figures.change(share));
     }
 
     private static String answer(Answer answer) {
@@ -201,141 +267,38 @@ final class ComparePage {
     }
 
     /** Stiffness gained per added mass; NaN for the first panel and for one that is no heavier. */
-    private double gain(Comparison.Column column) {
-        boolean heavier = column.mass() > comparison.columns().get(0).mass();
+    static double gain(Comparison comparison, Comparison.Column column) {
+        boolean heavier = column.mass() > comparison.columns().get(0).mass() * (1 + 1e-6);
         return heavier ? comparison.gainPerMass(column) : Double.NaN;
     }
 
-    private static double area(Comparison.Column column) {
-        return column.verdict().job().panel().area();
-    }
-
-    private static double stiffness(Comparison.Column column) {
+    static double stiffness(Comparison.Column column) {
         return column.verdict().felt().map(Spread::nominal).orElse(Double.NaN);
     }
 
-    private static Movement palm(Comparison.Column column) {
-        Verdict verdict = column.verdict();
-        String load =
-                verdict.job().loads().stream()
-                        .filter(l -> l.kind() == LoadCase.Kind.FELT)
-                        .findFirst()
-                        .map(LoadCase::name)
-                        .orElseThrow();
-        return verdict.movements().stream()
-                .filter(m -> m.loadCase().equals(load))
+    static double gap(Comparison.Column column) {
+        return column.verdict().held().stream().mapToDouble(Held::widestGap).max().orElse(0);
+    }
+
+    static boolean hasSeal(Comparison.Column column) {
+        return column.verdict().held().stream().anyMatch(held -> !held.seals().isEmpty());
+    }
+
+    /** Returns the load that the felt stiffness is felt under. */
+    private static LoadCase felt(Comparison.Column column) {
+        return column.verdict().job().loads().stream()
+                .filter(load -> load.kind() == LoadCase.Kind.FELT)
                 .findFirst()
                 .orElseThrow();
     }
 
-    /** Returns whether the same presses on two variants; a place may have been looked for. */
-    private static boolean isPressedAlike(Comparison.Column one, Comparison.Column other) {
-        List<LoadCase> mine = one.verdict().job().loads();
-        List<LoadCase> theirs = other.verdict().job().loads();
-        if (mine.size() != theirs.size()) {
-            return false;
-        }
-        for (int i = 0; i < mine.size(); i++) {
-            LoadCase a = mine.get(i);
-            LoadCase b = theirs.get(i);
-            if (!(a.softest() ? b.softest() && a.name().equals(b.name()) : a.equals(b))) {
-                return false;
-            }
-        }
-        return true;
+    private static Load.Press at(Comparison.Column column) {
+        return (Load.Press) felt(column).loads().get(0);
     }
 
-    private void words() {
-        List<Comparison.Column> columns = comparison.columns();
-        Comparison.Column first = columns.get(0);
-        best(c -> gain(c) > 0, this::gain)
-                .ifPresent(
-                        best ->
-                                page.paragraph(
-                                        "Most stiffness for its added weight: "
-                                                + best.name()
-                                                + ", "
-                                                + figures.stiffnessPerMass(gain(best))
-                                                + " "
-                                                + figures.stiffnessName()
-                                                + " per "
-                                                + figures.massName()
-                                                + "."));
-        best(
-                        c ->
-                                isPressedAlike(c, first)
-                                        && reserve(c, Mode.Question.UNMARKED).orElse(0.0)
-                                                > 1.02
-                                                        * reserve(first, Mode.Question.UNMARKED)
-                                                                .orElse(Double.MAX_VALUE),
-                        c -> reserve(c, Mode.Question.UNMARKED).orElse(0.0))
-                .ifPresent(best -> page.paragraph("Resists marks best: " + best.name() + "."));
-        List<String> holding =
-                columns.stream()
-                        .filter(c -> c.verdict().holds())
-                        .map(Comparison.Column::name)
-                        .toList();
-        page.paragraph(
-                holding.isEmpty()
-                        ? "None of them holds every limit."
-                        : holding.size() == columns.size()
-                                ? "All of them hold every limit as drawn."
-                                : "Every limit as drawn is held by: "
-                                        + String.join(", ", holding)
-                                        + ".");
-        foamStays();
-        if (comparison.handScatter() > 0) {
-            page.paragraph(
-                    "Panels laid by the same hand are compared. Between two separate panels, hand work alone makes "
-                            + "about "
-                            + Figures.percent(comparison.handScatter())
-                            + " of difference in stiffness"
-                            + swaps()
-                            + ".");
-        }
-    }
-
-    private Optional<Comparison.Column> best(
-            Predicate<Comparison.Column> eligible, ToDoubleFunction<Comparison.Column> figure) {
-        return comparison.columns().stream()
-                .filter(eligible)
-                .max(Comparator.comparingDouble(figure));
-    }
-
-    /** Cloth does not change what the foam gives; say so where only cloth differs. */
-    private void foamStays() {
-        List<Comparison.Column> columns = comparison.columns();
-        if (columns.stream().anyMatch(c -> c.verdict().felt().isEmpty())) {
-            return;
-        }
-        double least = columns.stream().mapToDouble(c -> palm(c).sliding()).min().orElse(0);
-        double most = columns.stream().mapToDouble(c -> palm(c).sliding()).max().orElse(0);
-        if (most > 0.2 * palm(columns.get(0)).total() && most < 1.12 * least) {
-            page.paragraph(
-                    "The foam gives "
-                            + (figures.movement(most).equals(figures.movement(least))
-                                    ? ""
-                                    : figures.movementNumber(least) + " to ")
-                            + figures.movement(most)
-                            + " whatever cloth you add: only foam changes that.");
-        }
-    }
-
-    /** Names the variants that are no further from the first than two panels laid alike. */
-    private String swaps() {
-        List<Comparison.Column> columns = comparison.columns();
-        double first = stiffness(columns.get(0));
-        List<String> close =
-                columns.stream()
-                        .skip(1)
-                        .filter(c -> Math.abs(stiffness(c) / first - 1) < comparison.handScatter())
-                        .map(c -> "\"" + c.name() + "\"")
-                        .toList();
-        return close.isEmpty()
-                ? ""
-                : ": \""
-                        + columns.get(0).name()
-                        + "\" could change places with "
-                        + String.join(" or ", close);
+    /** Returns the movement that the felt stiffness is felt by. */
+    static Movement pressed(Comparison.Column column) {
+        Verdict verdict = column.verdict();
+        return verdict.movementUnder(felt(column).name());
     }
 }

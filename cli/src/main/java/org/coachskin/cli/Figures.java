@@ -7,9 +7,10 @@ import java.util.List;
 import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.coachskin.cli.report.Units;
 
 /** SI to figures as a person reads them, rounded to what they are worth, in one of two systems. */
-enum Figures {
+enum Figures implements Units {
     /** Millimetres, newtons, kilograms. */
     METRIC,
     /** Inches, pounds of force, pounds. */
@@ -42,13 +43,43 @@ enum Figures {
         return this == METRIC;
     }
 
+    @Override
+    public double length() {
+        return metric() ? 0.001 : INCH;
+    }
+
+    @Override
+    public String lengthName() {
+        return metric() ? "mm" : "in";
+    }
+
+    @Override
+    public double stress() {
+        return metric() ? 1e6 : POUND_FORCE / (INCH * INCH);
+    }
+
+    @Override
+    public String stressName() {
+        return metric() ? "MPa" : "psi";
+    }
+
+    @Override
+    public String grams(double kilograms) {
+        if (!metric()) {
+            return significant(kilograms / OUNCE, 2, 1) + " oz";
+        }
+        return kilograms < 1 ? significant(1000 * kilograms, 2, 0) + " g" : mass(kilograms);
+    }
+
     /** A size, as a tape gives it. */
-    String size(double metres) {
+    @Override
+    public String size(double metres) {
         return metric() ? decimals(1000 * metres, 1) + " mm" : decimals(metres / INCH, 2) + " in";
     }
 
     /** The thickness of a layer. */
-    String fineSize(double metres) {
+    @Override
+    public String fineSize(double metres) {
         return metric() ? decimals(1000 * metres, 2) + " mm" : decimals(metres / INCH, 4) + " in";
     }
 
@@ -67,8 +98,21 @@ enum Figures {
     }
 
     /** How far something moves. */
-    String movement(double metres) {
-        return movementNumber(metres) + (metric() ? " mm" : " in");
+    @Override
+    public String movement(double metres) {
+        return movementNumber(metres) + " " + movementName();
+    }
+
+    /** A part of a movement with as many decimals as the whole, without the unit. */
+    String partOfMovement(double part, double whole) {
+        String shown = movementNumber(whole);
+        int places = shown.indexOf('.') < 0 ? 0 : shown.length() - 1 - shown.indexOf('.');
+        return fixed(metric() ? 1000 * part : part / INCH, places).replace("-0.0", "0.0");
+    }
+
+    /** The unit of a movement. */
+    String movementName() {
+        return lengthName();
     }
 
     /** How far something moves either way, with one digit more. */
@@ -137,8 +181,16 @@ enum Figures {
         return massNumber(kilograms) + " " + massName();
     }
 
+    /** Weights to set down on a panel, round in either system [kg]. */
+    List<Double> weights() {
+        return metric()
+                ? List.of(5.0, 10.0, 15.0, 20.0, 25.0)
+                : List.of(10 * POUND, 20 * POUND, 30 * POUND, 40 * POUND, 50 * POUND);
+    }
+
     /** A weight that is hung up. */
-    String hung(double kilograms) {
+    @Override
+    public String hung(double kilograms) {
         return decimals(metric() ? kilograms : kilograms / POUND, 1) + " " + massName();
     }
 
@@ -300,6 +352,12 @@ enum Figures {
     static String percent(double share) {
         double percent = 100 * share;
         return percent > 0 && percent < 0.95 ? "<1 %" : decimals(percent, 0) + " %";
+    }
+
+    /** A share by which something grows or shrinks, with its sign. */
+    static String change(double share) {
+        String percent = decimals(100 * share, 0);
+        return (percent.startsWith("-") || percent.equals("0") ? "" : "+") + percent + " %";
     }
 
     /** At most so many decimals, without zeros at the end. */

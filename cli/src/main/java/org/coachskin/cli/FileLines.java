@@ -75,7 +75,13 @@ final class FileLines {
             return where + ", inside: " + plies(more.inside()) + "}";
         }
         if (recipe.build() instanceof ZoneRecipe.FoamStrip strip) {
-            return where + ", foam strip: " + mm(strip.more()) + over(strip.over()) + "}";
+            return where
+                    + ", foam strip: "
+                    + mm(strip.more())
+                    + ", bevel: "
+                    + mm(strip.more() / strip.slope())
+                    + over(strip.over())
+                    + "}";
         }
         ZoneRecipe.OtherFoam other = (ZoneRecipe.OtherFoam) recipe.build();
         Foam foam = other.foam().orElseThrow();

@@ -1,5 +1,7 @@
 package org.coachskin.cli;
 
+import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -22,13 +24,16 @@ final class HeldBlock {
         page.line("What holds it bears: the panel pulls it out or pushes it in");
         int count = verdict.held().size();
         for (int from = 0; from < count; from += ABREAST) {
-            page.table(table(verdict, figures, from, Math.min(count, from + ABREAST)));
+            int to = Math.min(count, from + ABREAST);
+            Page.Table table = new Page.Table("l" + "r".repeat(to - from + 1));
+            rows(verdict, figures, from, to).forEach(table::row);
+            page.table(table);
         }
         page.blank();
     }
 
-    /** Returns what is borne at rest and under some of the load cases. */
-    private static Page.Table table(Verdict verdict, Figures figures, int from, int to) {
+    /** Returns what is borne at rest and under some of the load cases, row by row, with a head. */
+    static List<List<String>> rows(Verdict verdict, Figures figures, int from, int to) {
         List<String> loads =
                 verdict.job().loads().subList(from, to).stream().map(load -> load.name()).toList();
         Map<String, String[]> rows = new LinkedHashMap<>();
@@ -48,15 +53,14 @@ final class HeldBlock {
                 put(rows, "widest gap at it", loads.size(), i, shown);
             }
         }
-        Page.Table table = new Page.Table("l" + "r".repeat(loads.size() + 1));
+        List<List<String>> out = new ArrayList<>();
         rows.forEach(
                 (name, cells) -> {
-                    String[] all = new String[cells.length + 1];
-                    all[0] = name;
-                    System.arraycopy(cells, 0, all, 1, cells.length);
-                    table.row(all);
+                    List<String> row = new ArrayList<>(List.of(name));
+                    row.addAll(Arrays.asList(cells));
+                    out.add(row);
                 });
-        return table;
+        return out;
     }
 
     private static String[] head(List<String> loads) {

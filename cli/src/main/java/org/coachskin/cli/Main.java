@@ -14,6 +14,7 @@ import java.util.Optional;
 import java.util.function.Supplier;
 import org.coachskin.InputException;
 import org.coachskin.NoAnswerException;
+import org.coachskin.Problem;
 import org.coachskin.material.MaterialLibrary;
 import picocli.CommandLine;
 import picocli.CommandLine.MissingParameterException;
@@ -77,12 +78,20 @@ public final class Main {
         } catch (Refused e) {
             return refused(e, List.of(args).contains("--json"));
         } catch (InputException e) {
-            return Outcome.problem(Outcome.INPUT, Problems.text("", e.problems()));
+            return unplaced(Outcome.INPUT, e.problems(), List.of(args).contains("--json"));
         } catch (NoAnswerException e) {
-            return Outcome.problem(Outcome.NO_ANSWER, Problems.text("", List.of(e.problem())));
+            List<Problem> one = List.of(e.problem());
+            return unplaced(Outcome.NO_ANSWER, one, List.of(args).contains("--json"));
         } catch (RuntimeException | StackOverflowError | OutOfMemoryError e) {
             return Outcome.problem(Outcome.NO_ANSWER, fault(e));
         }
+    }
+
+    /** What is wrong in no file in particular. */
+    private static Outcome unplaced(int status, List<Problem> problems, boolean json) {
+        return json
+                ? Outcome.answer(status, Problems.json("", problems))
+                : Outcome.problem(status, Problems.text("", problems));
     }
 
     private static Outcome refused(Refused e, boolean json) {
@@ -161,12 +170,17 @@ public final class Main {
     }
 
     private static String version() {
-        String version = Main.class.getPackage().getImplementationVersion();
         return "coachskin "
-                + (version == null ? "as built from source" : version)
+                + versionWords()
                 + ", on Java "
                 + System.getProperty("java.version")
                 + "\n";
+    }
+
+    /** Returns the version of the command. */
+    static String versionWords() {
+        String version = Main.class.getPackage().getImplementationVersion();
+        return version == null ? "as built from source" : version;
     }
 
     /** Returns the names of the subcommands. */

@@ -15,6 +15,10 @@ import org.coachskin.panel.LoadCase;
 /** The sentences beside a verdict: what was assumed, what was not asked, what to beware of. */
 final class Remarks {
 
+    /** What no answer may be taken for. */
+    static final String NO_APPROVAL =
+            "No approval for road use or for protecting people. Local rules come first.";
+
     private Remarks() {}
 
     /** Returns what to say where no load of the file bears on a question. */
@@ -92,6 +96,13 @@ final class Remarks {
     }
 
     static void notAsked(Page page, Job job, Figures figures) {
+        page.line("Not asked");
+        notAsked(job, figures).forEach(page::paragraph);
+        page.blank();
+    }
+
+    /** Returns what no load of the file asks for, and what nobody can ask yet. */
+    static List<String> notAsked(Job job, Figures figures) {
         List<String> missing = new ArrayList<>();
         if (!asks(job, LoadCase.Kind.FELT)) {
             missing.add("a palm");
@@ -110,9 +121,9 @@ final class Remarks {
         if (!heat) {
             missing.add("a dark panel in the sun");
         }
-        page.line("Not asked");
+        List<String> words = new ArrayList<>();
         if (!missing.isEmpty()) {
-            page.paragraph(
+            words.add(
                     CheckPage.sentence(String.join(", ", missing))
                             + "."
                             + (wind
@@ -121,13 +132,13 @@ final class Remarks {
                                             + figures.windToWrite()
                                             + "  under loads."));
         }
-        page.paragraph(
+        words.add(
                 (job.panel().rimCarried()
                                 ? "Not worked out here: hinges, latch and rubber seal (say how it is held). "
                                 : "")
                         + "Not worked out yet: snapping through of a crown, "
                         + "softening in heat, creep, slamming, impact, fatigue.");
-        page.blank();
+        return words;
     }
 
     private static boolean asks(Job job, LoadCase.Kind kind) {
@@ -136,17 +147,23 @@ final class Remarks {
 
     static void careful(Page page, Verdict verdict, Figures figures) {
         page.line("Careful");
-        verdict.cautions().forEach(caution -> page.item(figures.words(caution)));
-        page.item(
+        cautions(verdict, figures).forEach(page::item);
+        page.paragraph(NO_APPROVAL);
+        page.blank();
+    }
+
+    /** Returns what to beware of. */
+    static List<String> cautions(Verdict verdict, Figures figures) {
+        List<String> words = new ArrayList<>();
+        verdict.cautions().forEach(caution -> words.add(figures.words(caution)));
+        words.add(
                 "Unlatched, the air lifts it at about "
                         + figures.speed(verdict.liftOffSpeed())
                         + ". Fit a second catch.");
-        page.item("Hinges, latch and their screws are not checked here.");
-        page.item(
+        words.add("Hinges, latch and their screws are not checked here.");
+        words.add(
                 "Resin vapour, foam and glass dust, a pot of resin that heats up: mask, gloves, fresh air, "
                         + "small batches.");
-        page.paragraph(
-                "No approval for road use or for protecting people. Local rules come first.");
-        page.blank();
+        return words;
     }
 }

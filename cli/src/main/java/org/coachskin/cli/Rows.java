@@ -31,12 +31,12 @@ final class Rows {
     }
 
     /** Returns what happens, for example {@code outside skin crushed}. */
-    private static String what(Margin margin) {
+    static String what(Margin margin) {
         int comma = comma(margin);
         String subject = comma < 0 ? "" : margin.place().words().substring(0, comma);
         Mode mode = margin.mode();
         return switch (mode) {
-            case PLY_PULLED, PLY_CRUSHED, PLY_SHEARED -> subject + " " + mode.words();
+            case PLY_PULLED, PLY_CRUSHED, PLY_SHEARED, KINK -> subject + " " + mode.words();
             case BOND -> subject + " pulled off";
             case WRINKLING -> subject + " wrinkling";
             case SAG -> mode.words() + " under " + called(margin.loadCase());

@@ -16,7 +16,6 @@ import org.coachskin.check.Spread;
 import org.coachskin.check.Swept;
 import org.coachskin.check.Verdict;
 import org.coachskin.design.Change;
-import org.coachskin.design.Comparison;
 import org.coachskin.failure.Mode;
 import org.coachskin.laminate.PrimaryInput;
 import org.coachskin.prove.StripTest;
@@ -87,25 +86,12 @@ final class VerdictJson {
         return json;
     }
 
-    static Map<String, Object> compare(Comparison comparison) {
-        Map<String, Object> json = Json.answer("compare");
-        List<Object> columns = new ArrayList<>();
-        for (Comparison.Column column : comparison.columns()) {
-            Map<String, Object> row = new LinkedHashMap<>();
-            row.put("name", column.name());
-            row.put("stiffnessGainedPerMass", comparison.gainPerMass(column));
-            row.putAll(verdict(column.verdict(), Map.of(), List.of()));
-            columns.add(row);
-        }
-        json.put("panels", columns);
-        json.put("handScatter", comparison.handScatter());
-        return json;
-    }
-
     /**
+     * Returns a verdict as one object among others.
+     *
      * @param firstOrder each movement by first-order theory; empty where it is not asked
      */
-    private static Map<String, Object> verdict(
+    static Map<String, Object> verdict(
             Verdict verdict, Map<Mode, Spread> spreads, List<Double> firstOrder) {
         Job job = verdict.job();
         Map<String, Object> json = new LinkedHashMap<>();

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
 import java.util.Set;
 import org.coachskin.check.Concentration;
 import org.coachskin.check.Job;
@@ -25,6 +26,7 @@ import org.coachskin.material.Foam;
 import org.coachskin.material.Strength;
 import org.coachskin.panel.Load;
 import org.coachskin.panel.LoadCase;
+import org.jspecify.annotations.Nullable;
 
 /** What stands behind one row: formula, sources, numbers that went in, a second theory's answer. */
 final class WhyPage {
@@ -39,6 +41,12 @@ final class WhyPage {
     private final Verdict verdict;
     private final Figures figures;
     private final PanelCheck check = new PanelCheck();
+
+    /** Worked out once, whatever rows are asked about. */
+    private Page.@Nullable Table criteria;
+
+    private @Nullable List<Double> firstOrder;
+    private @Nullable List<Margin> otherwise;
 
     WhyPage(Verdict verdict, Figures figures) {
         this.verdict = verdict;
@@ -66,6 +74,11 @@ final class WhyPage {
                                                                         .map(m -> m.mode().words())
                                                                         .distinct()
                                                                         .toList())));
+        return about(margin);
+    }
+
+    /** Returns the page about one row. */
+    String about(Margin margin) {
         String[] text = Texts.read("why/" + margin.mode() + ".txt").strip().split("\n\n", -1);
         Page page = new Page();
         page.wrap("", 2, CheckPage.sentence(figures.words(Rows.words(margin))));
@@ -214,6 +227,10 @@ final class WhyPage {
                                     found,
                                     "strength in compression",
                                     laid.ply().strength().compression1());
+                    case KINK -> {
+                        put(found, "strength in tension", laid.ply().strength().tension1());
+                        put(found, "strength in compression", laid.ply().strength().compression1());
+                    }
                     case PLY_SHEARED ->
                             put(found, "strength in shear", laid.ply().strength().shear12());
                     default -> {}
@@ -270,7 +287,7 @@ final class WhyPage {
     private void secondAnswer(Page page, Margin margin) {
         switch (margin.mode()) {
             case PLY_PULLED, PLY_CRUSHED, PLY_SHEARED -> {
-                otherCriteria(page);
+                page.table(otherCriteria());
                 Concentration.of(verdict, margin).ifPresent(c -> concentration(page, c));
             }
             case FELT_STIFFNESS, SAG -> {
@@ -278,14 +295,14 @@ final class WhyPage {
                 int which = verdict.movements().indexOf(movement);
                 page.paragraph(
                         "First-order theory, in which skins and foam turn together, gives "
-                                + figures.fineMovement(check.firstOrder(verdict).get(which))
+                                + figures.fineMovement(firstOrder().get(which))
                                 + " in place of "
                                 + figures.fineMovement(movement.total())
                                 + ". It leaves out the dent and errs beside small patches.");
             }
             default -> {}
         }
-        check.otherwise(verdict).stream()
+        otherwise().stream()
                 .filter(other -> other.mode() == margin.mode())
                 .findFirst()
                 .ifPresentOrElse(
@@ -310,6 +327,25 @@ final class WhyPage {
                 + ".";
     }
 
+    /** Returns each movement by first-order theory. */
+    List<Double> firstOrder() {
+        List<Double> known = firstOrder;
+        if (known == null) {
+            known = check.firstOrder(verdict);
+            firstOrder = known;
+        }
+        return known;
+    }
+
+    private List<Margin> otherwise() {
+        List<Margin> known = otherwise;
+        if (known == null) {
+            known = check.otherwise(verdict);
+            otherwise = known;
+        }
+        return known;
+    }
+
     private static boolean hasNoOther(Mode mode) {
         return !mode.isOfPlies() && mode != Mode.FELT_STIFFNESS && mode != Mode.SAG;
     }
@@ -327,17 +363,24 @@ final class WhyPage {
     }
 
     /** The weakest ply by each of the criteria, the one that governs first. */
-    private void otherCriteria(Page page) {
-        Page.Table table = new Page.Table("lr").row("weakest ply of all, by", "the load fits");
-        Job job = verdict.job();
-        for (PlyCriterion criterion : CRITERIA) {
-            Job other = job.withLimits(job.limits().withCriterion(criterion));
-            check.margins(other).stream()
-                    .filter(m -> m.mode().isOfPlies())
-                    .mapToDouble(Margin::multiplier)
-                    .min()
-                    .ifPresent(m -> table.row(criterion.words(), Figures.times(m) + " times"));
+    private Page.Table otherCriteria() {
+        Page.Table known = criteria;
+        if (known == null) {
+            known = new Page.Table("lr").row("weakest ply of all, by", "the load fits");
+            Job job = verdict.job();
+            for (PlyCriterion criterion : CRITERIA) {
+                Job other = job.withLimits(job.limits().withCriterion(criterion));
+                OptionalDouble least =
+                        check.margins(other).stream()
+                                .filter(m -> m.mode().isOfPlies())
+                                .mapToDouble(Margin::multiplier)
+                                .min();
+                if (least.isPresent()) {
+                    known.row(criterion.words(), Figures.times(least.getAsDouble()) + " times");
+                }
+            }
+            criteria = known;
         }
-        page.table(table);
+        return known;
     }
 }

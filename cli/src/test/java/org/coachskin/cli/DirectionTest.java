@@ -8,6 +8,7 @@ import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.core.importer.ImportOption;
+import org.coachskin.analysis.Field;
 import org.coachskin.analysis.Held;
 import org.junit.jupiter.api.Test;
 
@@ -43,13 +44,24 @@ class DirectionTest {
     }
 
     @Test
+    void theReportKnowsNeitherSubcommandsNorFiles() {
+        noClasses()
+                .that()
+                .resideInAPackage("org.coachskin.cli.report..")
+                .should()
+                .dependOnClassesThat()
+                .resideInAnyPackage("org.coachskin.cli", "org.coachskin.cli.file")
+                .check(ALL);
+    }
+
+    @Test
     void subcommandsAskForVerdictsAndNotForMechanics() {
         noClasses()
                 .that()
                 .resideInAPackage("org.coachskin.cli")
                 .should()
                 .dependOnClassesThat(
-                        // What fittings bear is part of a verdict.
+                        // What fittings bear is part of a verdict, how it moves of its picture.
                         resideInAnyPackage(
                                         "org.coachskin.series..",
                                         "org.coachskin.harmonic..",
@@ -57,7 +69,7 @@ class DirectionTest {
                                         "org.coachskin.analysis..",
                                         "org.ejml..",
                                         "org.apache.commons.math3..")
-                                .and(not(belongToAnyOf(Held.class))))
+                                .and(not(belongToAnyOf(Held.class, Field.class, Field.Node.class))))
                 .check(ALL);
     }
 

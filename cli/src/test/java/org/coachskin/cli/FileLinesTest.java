@@ -49,7 +49,7 @@ class FileLinesTest {
                             : List.of(
                                     new Build.Plies(ply, 3, 1),
                                     new Build.Plies(ply, 0, 2),
-                                    new Build.Strip(0.015, List.of(ply)),
+                                    new Build.Strip(0.015, List.of(ply), 0.045),
                                     new Build.Insert(denser, List.of()));
             for (Build build : builds) {
                 boolean turned = target.turned().isPresent() && build.plies() == 0;

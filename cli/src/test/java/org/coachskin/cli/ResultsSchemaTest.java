@@ -31,6 +31,8 @@ class ResultsSchemaTest {
                 "check ../examples/panels/lid-on-a-stay.yaml",
                 "check nowhere.yaml",
                 "compare ../examples/panels/last-ply.yaml",
+                "compare src/test/resources/org/coachskin/cli/bad/variant-on-a-latch.yaml",
+                "compare ../examples/panels/luggage-lid.yaml ../examples/panels/bare-panel.yaml",
                 "reinforce ../examples/panels/trailer-door.yaml window",
                 "schedule ../examples/panels/luggage-lid.yaml",
                 "schedule ../examples/panels/bare-panel.yaml",

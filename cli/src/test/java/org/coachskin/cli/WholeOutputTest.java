@@ -47,6 +47,9 @@ class WholeOutputTest {
                 "check-side-door, check EXAMPLES/trailer-side-door.yaml",
                 "compare-lid, compare EXAMPLES/luggage-lid.yaml",
                 "compare-last-ply, compare EXAMPLES/last-ply.yaml",
+                "check-two-plies, check EXAMPLES/two-plies.yaml",
+                "compare-last-ply-hinged, compare EXAMPLES/last-ply-hinged.yaml",
+                "compare-side-door, compare EXAMPLES/trailer-side-door.yaml",
                 "compare-files, compare EXAMPLES/luggage-lid.yaml EXAMPLES/luggage-lid-too-light.yaml",
                 "reinforce-window, reinforce EXAMPLES/trailer-door.yaml window",
                 "reinforce-unknown, reinforce EXAMPLES/trailer-door.yaml winow",
@@ -82,6 +85,7 @@ class WholeOutputTest {
                 "bad-three, check BAD/three-mistakes.yaml",
                 "bad-held, check BAD/held.yaml",
                 "bad-later, check BAD/later.yaml",
+                "no-answer-variant, compare BAD/variant-on-a-latch.yaml",
                 "no-variants, compare EXAMPLES/bare-panel.yaml",
             })
     void printsWhatIsKept(String name, String line) throws IOException {

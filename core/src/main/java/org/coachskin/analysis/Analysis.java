@@ -1,7 +1,10 @@
 package org.coachskin.analysis;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import org.coachskin.laminate.Layer;
 import org.coachskin.panel.Load;
 import org.coachskin.panel.LoadCase;
 import org.coachskin.panel.Panel;
@@ -75,9 +78,24 @@ public interface Analysis {
         return out;
     }
 
-    /** Returns the mass of the panel, zones and openings counted [kg]. */
+    /**
+     * Returns how much of each layer there is in the panel, zones, openings and skins turned round
+     * edges counted [m^2]; layers that are equal in everything are one.
+     */
+    default Map<Layer, Double> areas(Panel panel) {
+        Map<Layer, Double> areas = new LinkedHashMap<>();
+        panel.laminate().layers().forEach(layer -> areas.merge(layer, panel.area(), Double::sum));
+        return areas;
+    }
+
+    /** Returns the mass of the panel, zones, openings and skins turned round edges counted [kg]. */
     default double mass(Panel panel) {
-        return panel.laminate().mass() * panel.area();
+        double sum = 0;
+        for (Map.Entry<Layer, Double> entry : areas(panel).entrySet()) {
+            Layer layer = entry.getKey();
+            sum += entry.getValue() * layer.thickness() * layer.density();
+        }
+        return sum;
     }
 
     /**

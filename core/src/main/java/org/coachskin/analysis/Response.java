@@ -33,6 +33,9 @@ public interface Response {
      */
     List<Double> nearby(List<Panel> others, double x, double y);
 
+    /** Returns the deflection [m] all over the panel, closely enough to be drawn. */
+    Field movement();
+
     /**
      * Returns places that together show the whole field, every feature of the panel included; empty
      * for a solver that leaves the choice to who asks.

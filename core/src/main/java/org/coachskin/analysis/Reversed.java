@@ -33,6 +33,16 @@ record Reversed(Response of) implements Response {
     }
 
     @Override
+    public Field movement() {
+        Field field = of.movement();
+        return new Field(
+                field.nodes().stream()
+                        .map(node -> new Field.Node(node.x(), node.y(), -node.value()))
+                        .toList(),
+                field.triangles());
+    }
+
+    @Override
     public List<Spot> spots() {
         return of.spots();
     }

@@ -2,6 +2,7 @@ package org.coachskin.check;
 
 import java.util.List;
 import org.coachskin.analysis.CaseResponse;
+import org.coachskin.analysis.Field;
 import org.coachskin.analysis.Owed;
 import org.coachskin.analysis.Response;
 import org.coachskin.analysis.SectionForces;
@@ -58,6 +59,11 @@ record Astray(Response of, Response other, int which) implements Response {
     @Override
     public List<Double> nearby(List<Panel> others, double x, double y) {
         return of.nearby(others, x, y);
+    }
+
+    @Override
+    public Field movement() {
+        return of.movement();
     }
 
     @Override

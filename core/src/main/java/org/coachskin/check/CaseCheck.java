@@ -2,6 +2,7 @@ package org.coachskin.check;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import org.coachskin.analysis.CaseResponse;
 import org.coachskin.analysis.Response;
@@ -88,6 +89,63 @@ final class CaseCheck {
     }
 
     /**
+     * Returns what the stack bears at the place of a margin, as it was judged there: what stands
+     * included; empty for a margin that was not judged through the thickness.
+     */
+    Optional<Through> through(Margin margin) {
+        Place place = margin.place();
+        return stations.stream()
+                .filter(at -> at.x() == place.x() && at.y() == place.y())
+                .findFirst()
+                .map(at -> through(margin, at));
+    }
+
+    private Through through(Margin margin, Stations.Station at) {
+        enter(stacks.at(at.x(), at.y()));
+        SectionState rest = at.state(answer.standing());
+        SectionState state = at.state(margin.reversed() ? answer.reversed() : answer.loaded());
+        int sign = margin.reversed() ? -1 : 1;
+        List<LocalForces.Acting> acting = local.at(at, stack.laminate, answer);
+        List<Through.InPlane> inPlane = new ArrayList<>();
+        for (int i = 0; i < stack.bottom.length; i++) {
+            Layer layer = stack.laminate.layers().get(i);
+            for (double z : new double[] {stack.bottom[i], stack.bottom[i] + layer.thickness()}) {
+                Triple strain = state.strainAt(stack.layered, z).plus(standing(rest, layer, z), 1);
+                for (LocalForces.Acting effect : acting) {
+                    strain = strain.plus(effect.strain(z), effect.times(sign) + effect.still());
+                }
+                inPlane.add(new Through.InPlane(i, z, layer.stiffness().times(strain)));
+            }
+        }
+        return new Through(
+                margin, stack.laminate, inPlane, shear(state.plus(rest, 1), acting, sign));
+    }
+
+    private List<Through.Shear> shear(
+            SectionState total, List<LocalForces.Acting> acting, int sign) {
+        if (stack.laminate.isBare()) {
+            return List.of();
+        }
+        List<TransverseShear> foam = stack.foamShear(total);
+        double bottom = stack.layered.foamBottom();
+        double thickness = stack.layered.foamTop() - bottom;
+        List<Through.Shear> shear = new ArrayList<>();
+        for (int k = 0; k < foam.size(); k++) {
+            double share = (double) k / (foam.size() - 1);
+            double x = foam.get(k).xz();
+            double y = foam.get(k).yz();
+            for (LocalForces.Acting effect : acting) {
+                LocalEffect.FoamShear more = effect.foam(share);
+                double times = effect.times(sign) + effect.still();
+                x += times * more.x();
+                y += times * more.y();
+            }
+            shear.add(new Through.Shear(bottom + share * thickness, x, y));
+        }
+        return shear;
+    }
+
+    /**
      * Returns another answer to the same load case, judged at some of the places only and without
      * what a patch alone decides.
      */
@@ -139,6 +197,28 @@ final class CaseCheck {
         return local.deflectionError();
     }
 
+    /**
+     * How much further in the panel can at most go under the first press since the foam in the
+     * bevels of strips gives under the skin over it: the work of that, held against what the force
+     * does; forces that find another way make it less [m].
+     */
+    double giveAtBevels() {
+        double work = 0;
+        for (StripEdges.Side side : stacks.edges) {
+            if (side.thin()) {
+                Stack there = stacks.at(side.station().x(), side.station().y());
+                SectionState state = side.station().state(answer.loaded());
+                work +=
+                        side.give(
+                                there,
+                                there.skinForce(
+                                        Face.INSIDE,
+                                        (layer, z) -> state.strainAt(there.layered, z)));
+            }
+        }
+        return work == 0 ? 0 : work / force();
+    }
+
     List<Margin> margins() {
         for (Stations.Station station : stations) {
             enter(stacks.at(station.x(), station.y()));
@@ -156,6 +236,17 @@ final class CaseCheck {
             enter(stacks.at(press.x(), press.y()));
             if (first && !stack.laminate.isBare()) {
                 UnderPatch.judge(job, load, press, stack, worst);
+            }
+        }
+        for (StripEdges.Side side : stacks.edges) {
+            enter(stacks.at(side.station().x(), side.station().y()));
+            SectionState rest = side.station().state(answer.standing());
+            Stack.Strain still = (layer, z) -> standing(rest, layer, z);
+            SectionState state = side.station().state(answer.loaded());
+            new Kinks(job, 1, worst).judge(side, stack, state, still);
+            if (load.reverses()) {
+                SectionState other = side.station().state(answer.reversed());
+                new Kinks(job, -1, worst).judge(side, stack, other, still);
             }
         }
         wrinkles.judge(worst);

@@ -46,6 +46,8 @@ final class Moving {
         if (load.kind() == LoadCase.Kind.FELT) {
             double k = check.force() / total;
             double wanted = job.limits().feltStiffness();
+            double softer = check.giveAtBevels() / total;
+            double error = check.deflectionError();
             return Optional.of(
                     new Margin(
                             Mode.FELT_STIFFNESS,
@@ -56,9 +58,13 @@ final class Moving {
                             wanted,
                             k / wanted,
                             List.of(),
-                            check.deflectionError(),
+                            Math.max(error, softer),
                             0,
-                            ""));
+                            softer > error
+                                    ? "up to "
+                                            + Math.round(100 * softer)
+                                            + " % softer, as the bevels of strips give"
+                                    : ""));
         }
         if (load.kind() == LoadCase.Kind.SPREAD) {
             double allowed =

@@ -61,8 +61,10 @@ final class OpeningRims {
      * @param y [m]
      * @param outX cosine of the way to the x axis [-]
      * @param outY to the y axis [-]
+     * @param along rim that it stands for [m]
+     * @param turn by which the rim turns along that [rad]
      */
-    record RimPlace(double x, double y, double outX, double outY) {}
+    record RimPlace(double x, double y, double outX, double outY, double along, double turn) {}
 
     /** Returns places all round a shape. */
     static List<RimPlace> round(Shape shape) {
@@ -118,7 +120,8 @@ final class OpeningRims {
         for (int k = 0; k <= steps; k++) {
             double c = StrictMath.cos(from + turn * k / steps);
             double s = StrictMath.sin(from + turn * k / steps);
-            places.add(new RimPlace(cx + radius * c, cy + radius * s, c, s));
+            double part = turn / steps * (k == 0 || k == steps ? 0.5 : 1);
+            places.add(new RimPlace(cx + radius * c, cy + radius * s, c, s, radius * part, part));
         }
     }
 
@@ -133,7 +136,9 @@ final class OpeningRims {
                             x1 + s * (x2 - x1),
                             y1 + s * (y2 - y1),
                             (y2 - y1) / length,
-                            (x1 - x2) / length));
+                            (x1 - x2) / length,
+                            length / steps,
+                            0));
         }
     }
 

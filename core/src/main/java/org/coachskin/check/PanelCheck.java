@@ -68,6 +68,15 @@ public final class PanelCheck {
         return Sweeping.of(job.panel(), load, solvers.sweeping(job));
     }
 
+    /**
+     * Returns what can be drawn of a verdict.
+     *
+     * @param weights to be set on the panel where its palm presses [kg]
+     */
+    public Picture picture(Verdict verdict, List<Double> weights) {
+        return Drawing.of(verdict, weights, solvers.of(verdict.job()));
+    }
+
     /** A job that is being judged; not to be used by two threads at once. */
     public final class Begun {
         private final Job job;

@@ -1,6 +1,7 @@
 package org.coachskin.check;
 
 import java.util.IdentityHashMap;
+import java.util.List;
 import org.coachskin.panel.Panel;
 import org.coachskin.panel.Zone;
 
@@ -11,9 +12,13 @@ final class Stacks {
     private final Stack plain;
     private final IdentityHashMap<Zone, Stack> zones = new IdentityHashMap<>();
 
+    /** Where the inside skin turns over a bevel. */
+    final List<StripEdges.Side> edges;
+
     Stacks(Panel panel) {
         this.panel = panel;
         plain = new Stack(panel.laminate());
+        edges = StripEdges.of(panel);
         for (Zone zone : panel.zones()) {
             zones.put(zone, new Stack(zone.laminate()));
         }

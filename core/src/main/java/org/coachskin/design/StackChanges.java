@@ -44,10 +44,7 @@ final class StackChanges {
                     .filter(thickness -> thickness > board.thickness() + 1e-6)
                     .filter(thickness -> thickness < board.thickness() + MOST_FOAM + 1e-6)
                     .forEach(thickness -> putThickness(found, schedule, board, thickness));
-            MaterialLibrary.soldDensities(board.foam().kind()).stream()
-                    .filter(density -> density > board.foam().density() * 1.02)
-                    .findFirst()
-                    .ifPresent(density -> putDensity(found, schedule, board, density));
+            putDenser(found, schedule, board);
         }
         return found;
     }
@@ -84,6 +81,14 @@ final class StackChanges {
                 "foam " + millimetres(thickness) + " instead of " + millimetres(board.thickness()),
                 schedule.withBoard(
                         new Schedule.Board(board.foam(), thickness, board.thicknessSpread())));
+    }
+
+    /** Puts the next density that is sold, if there is one. */
+    void putDenser(Map<String, Schedule> found, Schedule schedule, Schedule.Board board) {
+        MaterialLibrary.soldDensities(board.foam().kind()).stream()
+                .filter(density -> density > board.foam().density() * 1.02)
+                .findFirst()
+                .ifPresent(density -> putDensity(found, schedule, board, density));
     }
 
     private void putDensity(
@@ -128,7 +133,7 @@ final class StackChanges {
                 .toList();
     }
 
-    private static List<Schedule.Item> plus(List<Schedule.Item> skin, Schedule.Item ply) {
+    static List<Schedule.Item> plus(List<Schedule.Item> skin, Schedule.Item ply) {
         List<Schedule.Item> more = new ArrayList<>(skin);
         more.add(ply);
         return more;
@@ -138,7 +143,7 @@ final class StackChanges {
         return skin.subList(0, skin.size() - 1);
     }
 
-    private static String grams(Cloth cloth) {
+    static String grams(Cloth cloth) {
         return Math.round(1000 * cloth.arealMass()) + " g";
     }
 

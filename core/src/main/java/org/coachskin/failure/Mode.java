@@ -27,7 +27,9 @@ public enum Mode {
     /** The foam under a load is crushed for good, deep enough to need a repair. */
     CRUSHING(Question.STRONG, "foam crushed for good", "core crushing"),
     /** A skin is pulled off the foam. */
-    BOND(Question.STRONG, "skin pulled off", "bond tension on a crown"),
+    BOND(Question.STRONG, "skin pulled off", "bond tension on a crown or a bevel"),
+    /** A skin breaks where it turns over the bevel of a foam strip. */
+    KINK(Question.STRONG, "bent at a bevel", "local bending of a kinked face"),
     /** A lasting dent that can be seen. */
     LASTING_MARK(Question.UNMARKED, "lasting mark", "residual indentation");
 

@@ -2,7 +2,9 @@ package org.coachskin.laminate;
 
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import org.coachskin.Require;
 import org.coachskin.Source;
 import org.coachskin.Standing;
@@ -159,6 +161,22 @@ public record Schedule(
         public double total() {
             return glass + resin + sealCoat + foam + given;
         }
+    }
+
+    /**
+     * Returns how much dry cloth lies in each ply of cloth [kg/m^2], every ply that differs once.
+     */
+    public Map<Ply, Double> cloth() {
+        Map<Ply, Double> cloth = new LinkedHashMap<>();
+        for (List<Item> skin : List.of(outside, inside)) {
+            List<Layer> plies = plies(skin);
+            for (int i = 0; i < plies.size(); i++) {
+                if (skin.get(i) instanceof Wet wet && plies.get(i) instanceof Layer.Laid laid) {
+                    cloth.put(laid.ply(), wet.cloth().arealMass());
+                }
+            }
+        }
+        return cloth;
     }
 
     /** Returns this schedule with another outside skin. */

@@ -105,13 +105,7 @@ public record Panel(
         return withLaminate(change.apply(laminate))
                 .withZones(
                         zones.stream()
-                                .map(
-                                        zone ->
-                                                new Zone(
-                                                        zone.name(),
-                                                        zone.region(),
-                                                        change.apply(zone.laminate()),
-                                                        zone.depth()))
+                                .map(zone -> zone.withLaminate(change.apply(zone.laminate())))
                                 .toList());
     }
 

@@ -58,12 +58,19 @@ public record ZoneRecipe(String name, Region region, Build build) {
      *
      * @param more thickness beside that of the panel's foam [m]
      * @param over plies laid on the inside skin there, in the order of laying; may be empty
+     * @param slope rise over run of the bevel at its edges [-]
      */
-    public record FoamStrip(double more, List<Schedule.Item> over) implements Build {
-        /** Copies the list and checks the thickness. */
+    public record FoamStrip(double more, List<Schedule.Item> over, double slope) implements Build {
+        /** Copies the list and checks the numbers. */
         public FoamStrip {
             over = List.copyOf(over);
             Require.positive("thickness of a foam strip", more, "m");
+            Require.positive("slope of a bevel", slope, "");
+        }
+
+        /** Bevelled as usual. */
+        public FoamStrip(double more, List<Schedule.Item> over) {
+            this(more, over, Zone.USUAL_SLOPE);
         }
     }
 
@@ -90,15 +97,30 @@ public record ZoneRecipe(String name, Region region, Build build) {
      * @throws IllegalArgumentException when foam is wanted in a panel that has none
      */
     public Zone zone(Schedule schedule) {
+        Laminate stack = laid(schedule).laminate();
         double whole = schedule.laminate().thickness();
         if (build instanceof MorePlies plies) {
             Schedule outer = schedule.withOutside(joined(schedule.outside(), plies.outside()));
-            Schedule both =
-                    schedule.board() == null
-                            ? outer.withOutside(joined(turned(plies.inside()), outer.outside()))
-                            : outer.withInside(joined(schedule.inside(), plies.inside()));
-            double depth = whole - outer.laminate().thickness();
-            return new Zone(name, region, both.laminate(), depth);
+            return new Zone(name, region, stack, whole - outer.laminate().thickness());
+        }
+        if (build instanceof FoamStrip strip) {
+            return new Zone(name, region, stack, 0, strip.slope());
+        }
+        boolean inside = build instanceof NoFoam lip && lip.flush() != Height.OUTSIDE;
+        return new Zone(name, region, stack, inside ? whole - stack.thickness() : 0);
+    }
+
+    /**
+     * Returns what is laid in the zone of a panel laid by {@code schedule}.
+     *
+     * @throws IllegalArgumentException when foam is wanted in a panel that has none
+     */
+    public Schedule laid(Schedule schedule) {
+        if (build instanceof MorePlies plies) {
+            Schedule outer = schedule.withOutside(joined(schedule.outside(), plies.outside()));
+            return schedule.board() == null
+                    ? outer.withOutside(joined(turned(plies.inside()), outer.outside()))
+                    : outer.withInside(joined(schedule.inside(), plies.inside()));
         }
         if (build instanceof OtherFoam other) {
             Schedule.Board board = board(schedule);
@@ -124,9 +146,7 @@ public record ZoneRecipe(String name, Region region, Build build) {
         List<Schedule.Item> all = turned(schedule.inside());
         all.addAll(lip.more());
         all.addAll(schedule.outside());
-        Laminate bare = schedule.withBoard(null).withInside(List.of()).withOutside(all).laminate();
-        double depth = lip.flush() == Height.OUTSIDE ? 0 : whole - bare.thickness();
-        return new Zone(name, region, bare, depth);
+        return schedule.withBoard(null).withInside(List.of()).withOutside(all);
     }
 
     private Schedule.Board board(Schedule schedule) {
@@ -137,10 +157,9 @@ public record ZoneRecipe(String name, Region region, Build build) {
         return board;
     }
 
-    private Zone foamed(Schedule schedule, Schedule.Board board, List<Schedule.Item> over) {
-        Laminate stack =
-                schedule.withBoard(board).withInside(joined(schedule.inside(), over)).laminate();
-        return new Zone(name, region, stack, 0);
+    private static Schedule foamed(
+            Schedule schedule, Schedule.Board board, List<Schedule.Item> over) {
+        return schedule.withBoard(board).withInside(joined(schedule.inside(), over));
     }
 
     private static List<Schedule.Item> turned(List<Schedule.Item> plies) {

@@ -77,7 +77,7 @@ final class BenchSteps {
     }
 
     private void strip(Build.Strip strip) {
-        double bevel = strip.thickness();
+        double bevel = strip.bevel();
         steps.add(
                 "Outside skin first. Inside, foam "
                         + Words.millimetres(strip.thickness())
@@ -85,7 +85,7 @@ final class BenchSteps {
                         + pieces(measure.width() + bevel)
                         + "; bevel the outer "
                         + Words.millimetres(bevel)
-                        + " at 45 degrees. Glue, seal coat, let it go tacky.");
+                        + " down to nothing. Glue, seal coat, let it go tacky.");
         if (strip.over().isEmpty()) {
             steps.add("Inside skin over panel and strip.");
         } else {

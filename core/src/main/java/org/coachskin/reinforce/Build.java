@@ -56,8 +56,9 @@ public sealed interface Build {
      *
      * @param thickness [m]
      * @param over in the order of laying
+     * @param bevel how far it slopes at its edges, beyond its width [m]
      */
-    record Strip(double thickness, List<Schedule.Item> over) implements Build {
+    record Strip(double thickness, List<Schedule.Item> over, double bevel) implements Build {
         /** Copies the list. */
         public Strip {
             over = List.copyOf(over);

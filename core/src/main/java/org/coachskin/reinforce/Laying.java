@@ -145,7 +145,10 @@ public final class Laying {
                     new ZoneRecipe(
                             name,
                             target.region(panel, width),
-                            new ZoneRecipe.FoamStrip(strip.thickness(), strip.over())));
+                            new ZoneRecipe.FoamStrip(
+                                    strip.thickness(),
+                                    strip.over(),
+                                    strip.thickness() / strip.bevel())));
             return zones;
         }
         if (measure.build() instanceof Build.Insert insert) {
@@ -194,7 +197,7 @@ public final class Laying {
      * whole steps [m].
      */
     static double landing(Build.Strip strip) {
-        double least = strip.thickness() + Practice.OVERLAP;
+        double least = strip.bevel() + Practice.OVERLAP;
         return Practice.STEP * Math.ceil(least / Practice.STEP - 1e-9);
     }
 

@@ -200,7 +200,7 @@ final class Offers {
             Inserts.all().forEach(insert -> builds.add(new Build.Insert(insert, List.of())));
         } else if (both) {
             for (double thickness : strips(board.thickness())) {
-                builds.add(new Build.Strip(thickness, one));
+                builds.add(strip(thickness, one));
             }
         }
         MaterialLibrary.soldDensities(board.foam().kind()).stream()
@@ -209,6 +209,23 @@ final class Offers {
                 .flatMap(density -> library.foam(board.foam().kind(), density).stream())
                 .forEach(foam -> builds.add(new Build.Insert(foam, List.of())));
         return builds;
+    }
+
+    /** Bevelled as gently as there is room for, for the skin over a steep bevel comes off. */
+    private Build.Strip strip(double thickness, List<Schedule.Item> over) {
+        List<Build.Strip> strips =
+                Practice.BEVELS.stream()
+                        .map(
+                                times ->
+                                        new Build.Strip(
+                                                thickness,
+                                                over,
+                                                Practice.rounded(times * thickness)))
+                        .toList();
+        return strips.stream()
+                .filter(strip -> columns().stream().anyMatch(width -> fits(strip, width)))
+                .findFirst()
+                .orElse(strips.get(0));
     }
 
     /** Sold thicknesses next to those that serve. */
@@ -280,7 +297,7 @@ final class Offers {
         double slack = 1e-9;
         if (build instanceof Build.Strip strip) {
             return width >= Practice.STRIP - slack
-                    && width + strip.thickness() <= room.raised() + slack
+                    && width + strip.bevel() <= room.raised() + slack
                     && width + Laying.landing(strip) <= room.plies() + slack;
         }
         return width <= room.plies() + slack

@@ -24,6 +24,9 @@ public final class Practice {
     /** Widths of bands that are tried [m]. */
     static final List<Double> WIDTHS = List.of(0.1, 0.08, 0.06, 0.04, 0.02);
 
+    /** A bevel is so many times as long as its strip is thick, the first that has room. */
+    static final List<Double> BEVELS = List.of(3.0, 2.5, 2.0);
+
     /** A foam strip is at least so wide [m]. */
     static final double STRIP = 0.04;
 

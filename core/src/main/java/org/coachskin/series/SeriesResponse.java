@@ -1,7 +1,9 @@
 package org.coachskin.series;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Supplier;
+import org.coachskin.analysis.Field;
 import org.coachskin.analysis.Owed;
 import org.coachskin.analysis.Response;
 import org.coachskin.analysis.SectionForces;
@@ -15,6 +17,9 @@ import org.coachskin.panel.Panel;
 
 /** What a panel does, summed where it is asked. */
 final class SeriesResponse implements Response {
+
+    /** Along the longer side, for a drawing. */
+    private static final int STEPS = 40;
 
     private final SeriesSum sum;
     private final List<Load> loads;
@@ -47,6 +52,29 @@ final class SeriesResponse implements Response {
 
     private static double deflection(SeriesSum of, double x, double y) {
         return -of.deflections(x, y)[3 * of.kinematics().inPlane];
+    }
+
+    @Override
+    public Field movement() {
+        double step = Math.max(panel.width(), panel.length()) / STEPS;
+        int across = (int) Math.ceil(panel.width() / step);
+        int along = (int) Math.ceil(panel.length() / step);
+        List<Field.Node> nodes = new ArrayList<>();
+        List<Field.Triangle> triangles = new ArrayList<>();
+        for (int j = 0; j <= along; j++) {
+            for (int i = 0; i <= across; i++) {
+                double x = panel.width() * i / across;
+                double y = panel.length() * j / along;
+                nodes.add(new Field.Node(x, y, deflection(x, y)));
+                int n = nodes.size() - 1;
+                if (i > 0 && j > 0) {
+                    int below = n - across - 1;
+                    triangles.add(new Field.Triangle(below - 1, below, n, Field.Triangle.NONE));
+                    triangles.add(new Field.Triangle(below - 1, n, n - 1, Field.Triangle.NONE));
+                }
+            }
+        }
+        return new Field(nodes, triangles);
     }
 
     @Override

@@ -107,13 +107,46 @@ final class Contact {
         return true;
     }
 
+    /**
+     * Returns what a small load does to the panel in the state of a settled solution, where each
+     * point of the seal stays free, soft or solid as it is.
+     *
+     * @param settled the solution whose state counts
+     * @param even the solution under the small load on even springs
+     */
+    double[] tangent(double[] settled, double[] even) {
+        double[] slopes = new double[seal.points.size()];
+        double[] w0 = new double[slopes.length];
+        for (int i = 0; i < slopes.length; i++) {
+            slopes[i] = seal.points.get(i).slope(seal.deflection(i, settled));
+            w0[i] = seal.deflection(i, even);
+        }
+        return solution(even, forces(slopes, new double[slopes.length], w0));
+    }
+
     /** Returns the extra forces that fit the state of every point at {@code w}. */
     private double[] newton(double[] w, double[] w0) {
-        int n = w.length;
+        double[] slopes = new double[w.length];
+        double[] rest = new double[w.length];
+        for (int i = 0; i < w.length; i++) {
+            SealLine.Point p = seal.points.get(i);
+            slopes[i] = p.slope(w[i]);
+            rest[i] = p.beyond(w[i]) - slopes[i] * w[i];
+        }
+        return forces(slopes, rest, w0);
+    }
+
+    /**
+     * Returns the extra forces that are a slope times the deflection and a rest at every point.
+     *
+     * @param w0 deflections without extra forces
+     */
+    private double[] forces(double[] slopes, double[] rest, double[] w0) {
+        int n = slopes.length;
         int[] active = new int[n];
         int count = 0;
         for (int i = 0; i < n; i++) {
-            if (seal.points.get(i).slope(w[i]) != 0) {
+            if (slopes[i] != 0) {
                 active[count++] = i;
             }
         }
@@ -130,14 +163,12 @@ final class Contact {
             moved[j] = column(active[j]);
         }
         for (int i = 0; i < count; i++) {
-            SealLine.Point p = seal.points.get(active[i]);
-            double d = p.slope(w[active[i]]);
-            double r0 = p.beyond(w[active[i]]) - d * w[active[i]];
+            double d = slopes[active[i]];
             for (int j = 0; j < count; j++) {
                 double g = moved[j][active[i]];
                 matrix.set(i, j, (i == j ? 1 : 0) - d * g);
             }
-            right.set(i, 0, r0 + d * w0[active[i]]);
+            right.set(i, 0, rest[active[i]] + d * w0[active[i]]);
         }
         DMatrixRMaj r = new DMatrixRMaj(count, 1);
         if (!CommonOps_DDRM.solve(matrix, right, r)) {

@@ -188,12 +188,27 @@ final class SealLine {
         return w;
     }
 
-    /** Returns the work of the even springs between two solutions. */
-    double energy(double[] one, double[] other) {
+    /** Returns whether the rubber is an even spring at every point of a solution. */
+    boolean isEven(double[] solution) {
+        for (Point p : points) {
+            if (p.slope(deflection(p, solution)) != 0) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /**
+     * Returns the work of the rubber between two solutions: none where it is free, more where it is
+     * solid.
+     *
+     * @param state the solution under which it is one or the other
+     */
+    double energy(double[] state, double[] one, double[] other) {
         double sum = 0;
-        for (int i = 0; i < points.size(); i++) {
-            Point p = points.get(i);
-            sum += p.seal.stiffness() * p.length * deflection(i, one) * deflection(i, other);
+        for (Point p : points) {
+            double stiffness = p.seal.stiffness() - p.slope(deflection(p, state));
+            sum += stiffness * p.length * deflection(p, one) * deflection(p, other);
         }
         return sum;
     }

@@ -13,6 +13,8 @@ import org.coachskin.Require;
 import org.coachskin.analysis.Analysis;
 import org.coachskin.analysis.CaseResponse;
 import org.coachskin.analysis.Response;
+import org.coachskin.laminate.Laminate;
+import org.coachskin.laminate.Layer;
 import org.coachskin.mesh.Mesh;
 import org.coachskin.panel.Load;
 import org.coachskin.panel.LoadCase;
@@ -214,15 +216,20 @@ public final class ShellAnalysis implements Analysis {
     }
 
     @Override
-    public double mass(Panel panel) {
+    public Map<Layer, Double> areas(Panel panel) {
         Grid grid = grid(panel, List.of());
         ReferenceTriangle reference = new ReferenceTriangle(new Basis(order), 0);
         Section[] sections = Sections.of(panel, grid, firstOrder);
-        double sum = 0;
+        Map<Laminate, Double> stacks = new LinkedHashMap<>();
         for (int t = 0; t < sections.length; t++) {
-            sum += grid.elements[t].area(reference) * sections[t].laminate.mass();
+            stacks.merge(sections[t].laminate, grid.elements[t].area(reference), Double::sum);
         }
-        return sum + Turned.mass(panel, grid, t -> sections[t].laminate);
+        Map<Layer, Double> areas = new LinkedHashMap<>();
+        stacks.forEach(
+                (stack, area) ->
+                        stack.layers().forEach(layer -> areas.merge(layer, area, Double::sum)));
+        Turned.addAreas(panel, grid, t -> sections[t].laminate, areas);
+        return areas;
     }
 
     @Override

@@ -118,7 +118,8 @@ public final class ShellFamily {
     }
 
     private double yielding(double[] x, double[] y) {
-        double sum = first.seal.energy(x, y);
+        // Nothing has moved: rubber is an even spring all round.
+        double sum = first.seal.energy(new double[x.length], x, y);
         for (Pads.Hold hold : first.holds) {
             sum += hold.isRigid() ? 0 : hold.stiffness * hold.of(x) * hold.of(y);
         }

@@ -345,6 +345,11 @@ final class ShellPanel {
         return linear(load);
     }
 
+    /** Returns a solution on even springs as it is where seals stay as they are when settled. */
+    double[] tangent(double[] settled, double[] even) {
+        return seal.points.isEmpty() ? even : contact.tangent(settled, even);
+    }
+
     /** Returns the stacks of another panel of this one's shape, triangle by triangle. */
     Section[] sections(Panel other) {
         return Sections.of(other, model.grid, firstOrder);

@@ -1,7 +1,9 @@
 package org.coachskin.shell;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import org.coachskin.analysis.Field;
 import org.coachskin.analysis.Held;
 import org.coachskin.analysis.Owed;
 import org.coachskin.analysis.Response;
@@ -35,10 +37,26 @@ public final class ShellResponse implements Response {
     /** Strain without force of each triangle, Section.STRAINS values; null where there is none. */
     private final double[] @Nullable [] free;
 
+    /** What is taken from another state of the seal; null for a state of its own. */
+    private final @Nullable ShellResponse from;
+
+    private final @Nullable ShellResponse less;
+
     ShellResponse(ShellPanel shell, double[] solution, double[] @Nullable [] free) {
+        this(shell, solution, free, null, null);
+    }
+
+    private ShellResponse(
+            ShellPanel shell,
+            double[] solution,
+            double[] @Nullable [] free,
+            @Nullable ShellResponse from,
+            @Nullable ShellResponse less) {
         this.shell = shell;
         this.solution = solution;
         this.free = free;
+        this.from = from;
+        this.less = less;
     }
 
     /** Returns what this has more than {@code other}, an answer of the same panel. */
@@ -54,7 +72,8 @@ public final class ShellResponse implements Response {
                         ShellPanel.sum(mine == null ? new double[theirs.length] : mine, theirs, -1);
             }
         }
-        return new ShellResponse(shell, ShellPanel.sum(solution, other.solution, -1), more);
+        double[] solutions = ShellPanel.sum(solution, other.solution, -1);
+        return new ShellResponse(shell, solutions, more, this, other);
     }
 
     double[] solution() {
@@ -79,24 +98,60 @@ public final class ShellResponse implements Response {
     }
 
     /**
-     * By energy: with y the solution under a unit force at the place, the deflection is x' K y, and
-     * skins, foam and seals each have their share of K.
+     * By energy: with y the solution under a unit force at the place, rubber free, soft or solid as
+     * it is under x, the deflection is x' K y, and skins, foam and seals each have their share of
+     * K.
      */
     @Override
     public Owed owed(double x, double y) {
-        double[] unit = shell.unitAt(x, y);
-        double foam = new Work(shell.model, solution, unit).against(section -> section.foamShear);
-        double seals = shell.seal.energy(solution, unit);
-        return new Owed(deflection(x, y) - foam - seals, foam, seals);
+        double[] parts = shares(shell.unitAt(x, y));
+        return new Owed(deflection(x, y) - parts[0] - parts[1], parts[0], parts[1]);
     }
 
-    /** To first order: - x' (K' - K) y. */
+    /** Returns the shares of foam and seals in the deflection where a unit force does this. */
+    private double[] shares(double[] unit) {
+        if (from != null && less != null && !areEven(from, less)) {
+            return ShellPanel.sum(from.shares(unit), less.shares(unit), -1);
+        }
+        double[] there = from == null ? shell.tangent(solution, unit) : unit;
+        double foam = new Work(shell.model, solution, there).against(section -> section.foamShear);
+        double[] state = from == null ? solution : from.solution;
+        return new double[] {foam, shell.seal.energy(state, solution, there)};
+    }
+
+    /**
+     * To first order: - x' (K' - K) y, y the solution under a unit force at the place with rubber
+     * free, soft or solid as it is under x.
+     */
     @Override
     public List<Double> nearby(List<Panel> others, double x, double y) {
-        double[] unit = shell.unitAt(x, y);
-        Work work = new Work(shell.model, solution, unit);
-        double whole = deflection(x, y) + work.against(section -> section.stiffness);
-        return others.stream().map(other -> whole - work.against(shell.sections(other))).toList();
+        List<Section[]> stacks = others.stream().map(shell::sections).toList();
+        double[] changes = changes(stacks, shell.unitAt(x, y));
+        double here = deflection(x, y);
+        return Arrays.stream(changes).mapToObj(change -> here + change).toList();
+    }
+
+    /** Returns by how much the deflection changes with other stacks. */
+    private double[] changes(List<Section[]> stacks, double[] unit) {
+        if (from != null && less != null && !areEven(from, less)) {
+            return ShellPanel.sum(from.changes(stacks, unit), less.changes(stacks, unit), -1);
+        }
+        double[] there = from == null ? shell.tangent(solution, unit) : unit;
+        Work work = new Work(shell.model, solution, there);
+        double same = work.against(section -> section.stiffness);
+        return stacks.stream().mapToDouble(other -> same - work.against(other)).toArray();
+    }
+
+    /** Returns whether rubber is an even spring everywhere in both, so that they go as one. */
+    private static boolean areEven(ShellResponse one, ShellResponse other) {
+        return one.isEven() && other.isEven();
+    }
+
+    private boolean isEven() {
+        if (from != null && less != null) {
+            return areEven(from, less);
+        }
+        return shell.seal.isEven(solution);
     }
 
     private int triangle(double x, double y, double[] local) {
@@ -154,6 +209,14 @@ public final class ShellResponse implements Response {
         Triple n = new Triple(s[0], s[1], s[2]);
         Triple m = new Triple(s[3] + s[6], s[4] + s[7], s[5] + s[8]).plus(n, section.reference);
         return new SectionForces(n, m, s[9] + s[11], s[10] + s[12]);
+    }
+
+    @Override
+    public Field movement() {
+        return Sampling.of(
+                shell.panel,
+                shell.model.grid,
+                (t, local) -> -shell.model.gradients(solution, t, local)[3 * W]);
     }
 
     /** Returns the middle of every triangle and six places near its rim. */

@@ -2,6 +2,7 @@ package org.coachskin.shell;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.function.IntFunction;
 import org.coachskin.laminate.Laminate;
 import org.coachskin.laminate.Layer;
@@ -71,14 +72,14 @@ final class Turned {
         return name;
     }
 
-    /** Returns the mass of what is turned round edges of a panel [kg]. */
-    static double mass(Panel panel, Grid grid, IntFunction<Laminate> stacks) {
-        double sum = 0;
+    /** Adds what is turned round edges of a panel [m^2]. */
+    static void addAreas(
+            Panel panel, Grid grid, IntFunction<Laminate> stacks, Map<Layer, Double> areas) {
         for (Piece piece : of(panel, grid, stacks)) {
-            double perLength = perLength(stacks.apply(piece.triangle()), piece.skin());
-            sum += perLength * length(grid, piece.edge());
+            Laminate stack = stacks.apply(piece.triangle());
+            double area = stack.foamThickness() * length(grid, piece.edge());
+            layers(stack, piece.skin()).forEach(layer -> areas.merge(layer, area, Double::sum));
         }
-        return sum;
     }
 
     private static double length(Grid grid, int edge) {

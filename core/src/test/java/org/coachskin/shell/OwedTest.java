@@ -7,11 +7,14 @@ import java.util.List;
 import org.coachskin.TestFittings;
 import org.coachskin.TestStacks;
 import org.coachskin.analysis.Analysis;
+import org.coachskin.analysis.CaseResponse;
 import org.coachskin.analysis.Owed;
 import org.coachskin.analysis.Response;
 import org.coachskin.laminate.Laminate;
 import org.coachskin.laminate.Patch;
+import org.coachskin.panel.EverydayLoads;
 import org.coachskin.panel.Load;
+import org.coachskin.panel.LoadCase;
 import org.coachskin.panel.Panel;
 import org.coachskin.panel.Support;
 import org.coachskin.series.SeriesAnalysis;
@@ -88,6 +91,33 @@ class OwedTest {
                 double change = shell.statics(other, PALM).deflection(X, Y) - whole;
                 assertEquals(change, near.get(i) - whole, 0.03 * Math.abs(change));
             }
+        }
+    }
+
+    /** In a corner a palm presses the rubber solid, the wind lifts the lid off it. */
+    @Test
+    void aLittleMoreOfAStackDoesSoWhereRubberIsFreeOrSolid() {
+        Panel panel = onFittings();
+        Panel thicker = panel.withLaminate(stack(0.01205, 4.2e6));
+        Panel stiffer = panel.withLaminate(stack(0.012, 1.005 * 4.2e6));
+        LoadCase palm = EverydayLoads.named("palm").orElseThrow().at(0.06, 0.54);
+        List<LoadCase> loads = List.of(palm, EverydayLoads.wind(110 / 3.6, 0.6));
+        ShellAnalysis shell = new ShellAnalysis(3, false);
+        List<CaseResponse> here = shell.loadCases(panel, loads);
+        List<CaseResponse> there = shell.loadCases(thicker, loads);
+        List<CaseResponse> lessSheared = shell.loadCases(stiffer, loads);
+        assertTrue(here.get(0).held().seals().stream().anyMatch(place -> place.solid()));
+        assertTrue(here.get(1).held().widestGap() > 0.003);
+        for (int i = 0; i < 2; i++) {
+            Response loaded = here.get(i).loaded();
+            double whole = loaded.deflection(0.06, 0.54);
+            double change = there.get(i).loaded().deflection(0.06, 0.54) - whole;
+            double told = loaded.nearby(List.of(thicker), 0.06, 0.54).get(0) - whole;
+            assertEquals(change, told, 0.03 * Math.abs(change));
+            Owed owed = loaded.owed(0.06, 0.54);
+            assertEquals(whole, owed.skins() + owed.foam() + owed.seals(), 1e-12 * Math.abs(whole));
+            double spared = whole - lessSheared.get(i).loaded().deflection(0.06, 0.54);
+            assertEquals(spared, 0.005 * owed.foam(), 0.03 * Math.abs(spared));
         }
     }
 

@@ -16,11 +16,13 @@ class PanelFilesTest {
 
     private static final Path PANELS = Path.of("panels");
 
-    /** A lid that is too light, and one half built, whose bare foam a thumb tears. */
+    /** Lids that are too light, and one half built, whose bare foam a thumb tears. */
     private static final Set<String> DO_NOT_HOLD =
             Set.of(
                     "luggage-lid-too-light.yaml",
                     "luggage-lid-hinged-too-light.yaml",
+                    "last-ply-hinged.yaml",
+                    "two-plies.yaml",
                     "outside-only.yaml");
 
     static List<Path> panels() throws IOException {

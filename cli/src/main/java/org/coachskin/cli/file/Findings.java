@@ -40,6 +40,11 @@ final class Findings {
         return path;
     }
 
+    /** Returns the lines of the file as they stand. */
+    String text() {
+        return String.join("\n", lines) + "\n";
+    }
+
     void text(List<String> fileLines) {
         lines = List.copyOf(fileLines);
     }

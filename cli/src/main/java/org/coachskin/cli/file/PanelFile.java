@@ -21,9 +21,14 @@ import org.snakeyaml.engine.v2.nodes.MappingNode;
  * @param jobs the panel as drawn, under {@value #AS_DRAWN}, then its variants by name, in the order
  *     of the file
  * @param assumptions what the file leaves out and the program fills in
+ * @param text the file as it stands
  */
 public record PanelFile(
-        String name, MaterialLibrary library, Map<String, Job> jobs, List<Assumption> assumptions) {
+        String name,
+        MaterialLibrary library,
+        Map<String, Job> jobs,
+        List<Assumption> assumptions,
+        String text) {
 
     /** Name of the panel as the file draws it, among its variants. */
     public static final String AS_DRAWN = "as drawn";

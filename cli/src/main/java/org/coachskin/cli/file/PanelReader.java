@@ -95,7 +95,7 @@ final class PanelReader {
                                             .ifPresent(job -> jobs.put(variant, job)));
         }
         findings.stopIfAny();
-        return new PanelFile(name, materials.library(), jobs, assumptions);
+        return new PanelFile(name, materials.library(), jobs, assumptions, findings.text());
     }
 
     private String name() {

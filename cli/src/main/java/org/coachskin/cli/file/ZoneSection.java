@@ -39,6 +39,7 @@ final class ZoneSection {
                     "inside",
                     "step",
                     "foam strip",
+                    "bevel",
                     "insert",
                     "over it");
 
@@ -55,6 +56,11 @@ final class ZoneSection {
     static final String EXAMPLE =
             "Write   - {round: vent, width: 50 mm, inside: [twill glass 300 g/m^2]}\n"
                     + "or      - {at: rear edge, width: 80 mm, insert: plywood 9 mm}";
+
+    private static final PanelFile.Assumption USUAL_BEVEL =
+            new PanelFile.Assumption(
+                    "bevel",
+                    "foam strips bevelled 1 in 3, beyond their width [common practice, no source]");
 
     private final Section root;
     private final Findings findings;
@@ -165,8 +171,14 @@ final class ZoneSection {
         if (keys.has("step")) {
             findings.addLater(
                     keys.keyNode("step"),
-                    "A strip or an insert that tapers cannot be worked out yet.",
-                    "Take   step   out; a bevel is a little stiffer than no bevel.");
+                    "A strip or an insert laid in steps cannot be worked out yet.",
+                    "Take   step   out; how far a strip slopes at its edges is   bevel: 45 mm");
+        }
+        if (keys.has("bevel") && !named.get(0).equals("foam strip")) {
+            findings.add(
+                    keys.keyNode("bevel"),
+                    "Only a foam strip has a bevel of its own.",
+                    "Take   bevel   out");
         }
         if (!foam) {
             findings.add(
@@ -201,9 +213,27 @@ final class ZoneSection {
     }
 
     private Optional<ZoneRecipe.Build> strip(Section keys, List<Schedule.Item> over) {
-        OptionalDouble more = keys.quantity("foam strip", Dimension.LENGTH, 0.001, 0.15);
-        return more.isPresent()
-                ? Optional.of(new ZoneRecipe.FoamStrip(more.getAsDouble(), over))
+        OptionalDouble thickness = keys.quantity("foam strip", Dimension.LENGTH, 0.001, 0.15);
+        if (thickness.isEmpty()) {
+            return Optional.empty();
+        }
+        double more = thickness.getAsDouble();
+        if (!keys.has("bevel")) {
+            if (!assumptions.contains(USUAL_BEVEL)) {
+                assumptions.add(USUAL_BEVEL);
+            }
+            return Optional.of(new ZoneRecipe.FoamStrip(more, over));
+        }
+        OptionalDouble bevel = keys.quantity("bevel", Dimension.LENGTH, 0.001, 1);
+        if (bevel.isPresent() && bevel.getAsDouble() < more * (1 - 1e-9)) {
+            findings.add(
+                    keys.keyNode("bevel"),
+                    "The skin does not follow so steep a bevel: it slopes more than 45 degrees.",
+                    "Write   bevel: " + Side.mm(more) + "   or more; three times that is usual");
+            return Optional.empty();
+        }
+        return bevel.isPresent()
+                ? Optional.of(new ZoneRecipe.FoamStrip(more, over, more / bevel.getAsDouble()))
                 : Optional.empty();
     }
 

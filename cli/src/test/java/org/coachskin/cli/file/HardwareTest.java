@@ -302,6 +302,25 @@ class HardwareTest extends LidFiles {
     }
 
     @Test
+    void aBevelIsAsLongAsItIsSaidToBe() throws IOException {
+        String strip = "zones: [{at: rear edge, width: 50 mm, foam strip: 15 mm%s}]\n";
+        PanelFile said = read(LID + "held: all edges\n" + strip.formatted(", bevel: 60 mm"));
+        PanelFile usual = read(LID + "held: all edges\n" + strip.formatted(""));
+
+        assertEquals(0.25, said.asDrawn().panel().zones().get(0).slope(), ROUNDING);
+        assertEquals(1 / 3.0, usual.asDrawn().panel().zones().get(0).slope(), ROUNDING);
+        assertEquals(
+                List.of(0L, 1L),
+                Stream.of(said, usual)
+                        .map(
+                                file ->
+                                        file.assumptions().stream()
+                                                .filter(taken -> taken.key().equals("bevel"))
+                                                .count())
+                        .toList());
+    }
+
+    @Test
     void aFoamStripFollowsWhenTheFoamChanges() throws IOException {
         Job job =
                 read(LID

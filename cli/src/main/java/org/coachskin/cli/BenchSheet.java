@@ -1,0 +1,177 @@
+package org.coachskin.cli;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.coachskin.check.Picture;
+import org.coachskin.check.Verdict;
+import org.coachskin.cli.report.Block;
+import org.coachskin.cli.report.ReadingDrawing;
+import org.coachskin.cli.report.Sheet;
+import org.coachskin.cli.report.StripDrawing;
+import org.coachskin.laminate.Laminate;
+import org.coachskin.laminate.Layer;
+import org.coachskin.laminate.Schedule;
+import org.coachskin.panel.TurnedEdge;
+import org.coachskin.panel.ZoneRecipe;
+import org.coachskin.prove.StripTest;
+
+/** The sheet for the bench: what to lay, in order, and what should be read before and after. */
+final class BenchSheet {
+
+    private final Verdict verdict;
+    private final Figures figures;
+
+    BenchSheet(Verdict verdict, Figures figures) {
+        this.verdict = verdict;
+        this.figures = figures;
+    }
+
+    Sheet sheet(Picture picture, StripTest strip) {
+        List<Block> blocks = new ArrayList<>();
+        blocks.add(laying());
+        strip(strip, blocks);
+        if (!picture.readings().isEmpty()) {
+            finished(picture.readings(), blocks);
+        }
+        List<String> careful = new ArrayList<>(Remarks.cautions(verdict, figures));
+        careful.add(Remarks.NO_APPROVAL);
+        blocks.add(new Block.Words("Careful", "", careful, true, "careful", true));
+        return new Sheet("bench", "Lay it and prove it", "for the bench", blocks);
+    }
+
+    private void strip(StripTest strip, List<Block> blocks) {
+        String reading = figures.movement(strip.reading());
+        String low = figures.movementNumber(strip.low());
+        String high = figures.movementNumber(strip.high());
+        blocks.add(
+                new Block.Figure(
+                        "Before cloth is cut: bend a strip",
+                        "It should read "
+                                + reading
+                                + ", "
+                                + low
+                                + " to "
+                                + high
+                                + ". If it reads more than "
+                                + high
+                                + " "
+                                + figures.lengthName()
+                                + ", stop: more resin or softer foam than planned.",
+                        StripDrawing.of(
+                                figures.size(strip.span()) + " between rests",
+                                figures.size(strip.width()),
+                                figures.hung(strip.mass()),
+                                reading),
+                        List.of(),
+                        false));
+        List<List<String>> rows = new ArrayList<>();
+        for (String which : List.of("first", "second")) {
+            rows.add(List.of(which, low + " to " + high, ""));
+        }
+        blocks.add(
+                new Block.Rows(
+                        "Strips, " + figures.hung(strip.mass()) + " hung up",
+                        "Eight strips of ten read within the range. Read when it has come to rest, and "
+                                + "take off what the gauge showed before.",
+                        List.of("strip", figures.lengthName(), "read"),
+                        rows,
+                        "fill",
+                        false));
+    }
+
+    private void finished(List<Picture.Reading> readings, List<Block> blocks) {
+        List<String> weights = readings.stream().map(r -> figures.hung(r.mass())).toList();
+        blocks.add(
+                new Block.Figure(
+                        "The finished panel: load it and read",
+                        "Held as on the vehicle, weights on a pad as large as the palm where the palm is "
+                                + "drawn, gauge under it. The slope of the line is the felt stiffness; "
+                                + "eight panels of ten lie in the band.",
+                        ReadingDrawing.of(readings, weights, figures),
+                        List.of(),
+                        false));
+        List<List<String>> rows = new ArrayList<>();
+        for (int i = 0; i < readings.size(); i++) {
+            Picture.Reading reading = readings.get(i);
+            rows.add(
+                    List.of(
+                            weights.get(i),
+                            figures.movementNumber(reading.movement()),
+                            figures.movementNumber(reading.low())
+                                    + " to "
+                                    + figures.movementNumber(reading.high()),
+                            ""));
+        }
+        blocks.add(
+                new Block.Rows(
+                        "Readings, " + figures.lengthName(),
+                        "",
+                        List.of("weight", "expected", "range", "read"),
+                        rows,
+                        "fill",
+                        false));
+    }
+
+    private Block laying() {
+        List<List<String>> rows = new ArrayList<>();
+        Schedule schedule = verdict.job().schedule();
+        Laminate laminate = verdict.job().panel().laminate();
+        int first = laminate.outermostCore();
+        List<Layer> layers = laminate.layers();
+        int number = 1;
+        int ply = 0;
+        for (int i = first + 1; i < layers.size(); i++) {
+            boolean laid = layers.get(i) instanceof Layer.Laid;
+            rows.add(row(layers.get(i), laid ? number++ : 0, schedule.outside(), laid ? ply++ : 0));
+        }
+        if (first > 0) {
+            rows.add(List.of("", "", "Let it cure, turn it over.", "", ""));
+        }
+        ply = 0;
+        for (int i = first - 1; i >= 0; i--) {
+            boolean laid = layers.get(i) instanceof Layer.Laid;
+            rows.add(row(layers.get(i), laid ? number++ : 0, schedule.inside(), laid ? ply++ : 0));
+        }
+        ZoneWords zones = new ZoneWords(figures);
+        for (ZoneRecipe recipe : verdict.job().recipes()) {
+            rows.add(List.of("", "", zones.of(recipe), "", ""));
+        }
+        for (TurnedEdge edge : verdict.job().panel().turned()) {
+            rows.add(List.of("", "", turned(edge), "", ""));
+        }
+        return new Block.Rows(
+                "Laying list",
+                "Weights for the whole panel without trimmings and without what zones add; resin "
+                        + "left in pot and brush comes on top. Zones and turned skins belong to the "
+                        + "skin they name: read the list to its end first.",
+                List.of("done", "ply", "what", "cloth", "resin"),
+                rows,
+                "tick",
+                true);
+    }
+
+    private List<String> row(Layer layer, int number, List<Schedule.Item> items, int at) {
+        double area = verdict.job().panel().area();
+        double mass = layer.thickness() * layer.density() * area;
+        if (!(layer instanceof Layer.Laid)) {
+            return List.of("", "", "Seal the foam with resin.", "", figures.grams(mass));
+        }
+        Schedule.Item item = items.get(at);
+        String name = new ZoneWords(figures).ply(item);
+        if (item instanceof Schedule.Wet wet) {
+            double cloth = wet.cloth().arealMass() * area;
+            return List.of(
+                    "", "" + number, name, figures.grams(cloth), figures.grams(mass - cloth));
+        }
+        return List.of("", "" + number, name, figures.grams(mass), "");
+    }
+
+    private static String turned(TurnedEdge edge) {
+        String skin = edge.skin().name().toLowerCase(java.util.Locale.ROOT);
+        String where =
+                edge instanceof TurnedEdge.Round round
+                        ? "of the " + round.opening()
+                        : "along the " + ((TurnedEdge.Along) edge).edge().words();
+        return "Turn the " + skin + " skin round the raw foam " + where + ".";
+    }
+}

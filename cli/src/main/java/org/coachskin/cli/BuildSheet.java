@@ -1,0 +1,211 @@
+package org.coachskin.cli;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.coachskin.check.Picture;
+import org.coachskin.check.Verdict;
+import org.coachskin.cli.report.Block;
+import org.coachskin.cli.report.PlanDrawing;
+import org.coachskin.cli.report.Sheet;
+import org.coachskin.cli.report.StackDrawing;
+import org.coachskin.design.Change;
+import org.coachskin.failure.Mode;
+import org.coachskin.laminate.Laminate;
+import org.coachskin.laminate.Layer;
+import org.coachskin.panel.Opening;
+import org.coachskin.panel.Panel;
+import org.coachskin.panel.Shape;
+import org.coachskin.panel.ZoneRecipe;
+
+/** The sheet for the wall: what to build. */
+final class BuildSheet {
+
+    private final Verdict verdict;
+    private final Panel panel;
+    private final Figures figures;
+    private final ZoneWords zones;
+
+    BuildSheet(Verdict verdict, Figures figures) {
+        this.verdict = verdict;
+        this.figures = figures;
+        panel = verdict.job().panel();
+        zones = new ZoneWords(figures);
+    }
+
+    Sheet sheet(Picture picture, List<Change> changes) {
+        List<Block> blocks = new ArrayList<>();
+        blocks.add(plan(picture));
+        blocks.add(cut());
+        if (!changes.isEmpty()) {
+            blocks.add(changes(changes));
+        }
+        return new Sheet("build", "What to build", "for the wall", blocks);
+    }
+
+    private Block plan(Picture picture) {
+        List<String> letters = new ArrayList<>();
+        List<String> notes = new ArrayList<>();
+        for (Opening opening : panel.openings()) {
+            notes.add(opening(opening));
+        }
+        List<ZoneRecipe> recipes = verdict.job().recipes();
+        for (int i = 0; i < recipes.size(); i++) {
+            String letter = String.valueOf((char) ('a' + i % 26));
+            letters.add(letter);
+            notes.add(letter + "  " + zones.of(recipes.get(i)));
+        }
+        return new Block.Figure(
+                "The panel from outside, sizes in " + figures.lengthName(),
+                "Seen from outside, rear edge on top. "
+                        + held()
+                        + " Broken lines: where the panel is pressed, and where it is laid otherwise.",
+                PlanDrawing.of(
+                        panel,
+                        picture.moved().get(0).field(),
+                        verdict.job().loads(),
+                        letters,
+                        figures),
+                notes,
+                false);
+    }
+
+    private String opening(Opening opening) {
+        String shape = "";
+        if (opening.shape() instanceof Shape.Rectangle r) {
+            shape =
+                    ": "
+                            + figures.size(r.x())
+                            + " x "
+                            + figures.size(r.y())
+                            + (r.cornerRadius() == 0
+                                    ? ", sharp corners"
+                                    : ", corner radius " + figures.size(r.cornerRadius()));
+        } else if (opening.shape() instanceof Shape.Circle c) {
+            shape = ": circle " + figures.size(c.diameter());
+        }
+        return opening.name() + shape;
+    }
+
+    private String held() {
+        return panel.rimCarried()
+                ? "Its whole rim is carried (ticks)."
+                : "Crossed squares are what it hangs on, dots along the rim the rubber seal.";
+    }
+
+    private Block cut() {
+        Laminate laminate = panel.laminate();
+        List<StackDrawing.Label> labels = labels(laminate);
+        int outside = verdict.job().schedule().outside().size();
+        int inside = verdict.job().schedule().inside().size();
+        String thick = figures.size(laminate.thickness()) + " thick when cured.";
+        String order =
+                outside == 0 || inside == 0 || laminate.isBare()
+                        ? "Lay in the order of the numbers; "
+                        : "Lay "
+                                + numbers(1, outside)
+                                + " outside, turn over, lay "
+                                + numbers(outside + 1, outside + inside)
+                                + " inside; ";
+        return new Block.Figure(
+                "Cut through the panel",
+                order
+                        + thick
+                        + " True scale on the left, when printed at full size; beside it skins "
+                        + StackDrawing.times(laminate)
+                        + " times as thick.",
+                StackDrawing.of(laminate, labels),
+                List.of(),
+                false);
+    }
+
+    private static String numbers(int from, int to) {
+        return from == to ? "" + from : to == from + 1 ? from + " and " + to : from + " to " + to;
+    }
+
+    /** Returns words beside each layer, plies numbered in the order of laying. */
+    private List<StackDrawing.Label> labels(Laminate laminate) {
+        int count = laminate.layers().size();
+        String[] names = new String[count];
+        int number = 1;
+        for (int i = Math.max(0, laminate.outermostCore()); i < count; i++) {
+            number = name(laminate, i, number, names);
+        }
+        for (int i = laminate.outermostCore() - 1; i >= 0; i--) {
+            number = name(laminate, i, number, names);
+        }
+        List<StackDrawing.Label> labels = new ArrayList<>();
+        for (int i = 0; i < count; i++) {
+            Layer layer = laminate.layers().get(i);
+            double mass = layer.thickness() * layer.density() * panel.area();
+            labels.add(
+                    new StackDrawing.Label(
+                            names[i],
+                            figures.fineSize(layer.thickness()) + ", " + figures.grams(mass)));
+        }
+        return labels;
+    }
+
+    private int name(Laminate laminate, int layer, int number, String[] names) {
+        Layer of = laminate.layers().get(layer);
+        if (of instanceof Layer.Laid laid) {
+            names[layer] = number + "  " + shortened(figures.words(laid.ply().name()));
+            return number + 1;
+        }
+        names[layer] =
+                of instanceof Layer.Core core
+                        ? shortened(core.foam().name() + " foam")
+                        : "seal coat";
+        return number;
+    }
+
+    /** As many letters as stand beside the cut. */
+    private static String shortened(String words) {
+        return words.length() <= 24 ? words : words.substring(0, 22) + "...";
+    }
+
+    private Block changes(List<Change> changes) {
+        boolean clear = Remarks.clearly(verdict);
+        // What is wanting is what the bars show.
+        boolean stiffness =
+                (verdict.holds() || verdict.governing().mode() == Mode.FELT_STIFFNESS)
+                        && verdict.felt().isPresent()
+                        && changes.stream().allMatch(c -> c.verdict().felt().isPresent());
+        double wanted = stiffness ? verdict.job().limits().feltStiffness() : 1;
+        List<Block.Bar> bars = new ArrayList<>();
+        bars.add(bar("as drawn", verdict, stiffness, ""));
+        for (Change change : changes) {
+            String mass =
+                    change.addedMass() == 0
+                            ? ""
+                            : (change.addedMass() > 0 ? "+" : "-")
+                                    + figures.grams(Math.abs(change.addedMass()));
+            bars.add(bar(figures.words(change.words()), change.verdict(), stiffness, mass));
+        }
+        return new Block.Bars(
+                clear ? "What you could leave out" : "What would cure it",
+                (clear
+                                ? "One at a time, and it still holds."
+                                : "One change at a time, lightest first. "
+                                        + figures.words(Remarks.best(changes)))
+                        + (stiffness
+                                ? " Bars: felt stiffness under a palm; the line is what is wanted."
+                                : " Bars: the least reserve; under 1.00 it does not hold."),
+                stiffness ? figures.stiffnessName() : "reserve",
+                wanted,
+                (stiffness ? figures.stiffness(wanted) : "1.00") + " wanted",
+                bars,
+                true);
+    }
+
+    private Block.Bar bar(String words, Verdict of, boolean stiffness, String mass) {
+        double value =
+                stiffness ? of.felt().map(s -> s.nominal()).orElse(0.0) : of.governing().reserve();
+        String shown =
+                stiffness
+                        ? figures.stiffness(value, verdict.job().limits().feltStiffness())
+                        : Figures.reserve(value);
+        String said = Remarks.outcome(of);
+        return new Block.Bar(
+                words, value, shown, mass.isEmpty() ? said : mass + ", " + said, !of.holds());
+    }
+}

@@ -1,0 +1,57 @@
+package org.coachskin.cli;
+
+import java.util.List;
+import java.util.Locale;
+import org.coachskin.check.Picture;
+import org.coachskin.check.Verdict;
+import org.coachskin.cli.file.PanelFile;
+import org.coachskin.cli.report.Report;
+import org.coachskin.cli.report.Sheet;
+import org.coachskin.design.Change;
+import org.coachskin.prove.StripTest;
+
+/** The report on one panel: what to build, how to prove it, why. */
+final class CheckReport {
+
+    private CheckReport() {}
+
+    static Report of(
+            String fileName,
+            PanelFile file,
+            Verdict verdict,
+            List<Change> changes,
+            StripTest strip,
+            Picture picture,
+            Figures figures) {
+        List<Sheet> sheets =
+                List.of(
+                        new BuildSheet(verdict, figures).sheet(picture, changes),
+                        new BenchSheet(verdict, figures).sheet(picture, strip),
+                        new WhySheet(verdict, figures).sheet(picture, file));
+        return new Report(
+                CheckPage.sentence(verdict.job().panel().name()),
+                figures.sizes(verdict.job().panel().width(), verdict.job().panel().length())
+                        + ", "
+                        + figures.mass(verdict.mass())
+                        + " before filler, paint and fittings",
+                fileName,
+                Main.versionWords(),
+                new Answers(verdict, figures)
+                        .said().stream()
+                                .map(
+                                        said ->
+                                                new Report.Answered(
+                                                        question(said.question()),
+                                                        said.answer().isEmpty()
+                                                                ? "?"
+                                                                : said.answer(),
+                                                        said.reason(),
+                                                        said.fails()))
+                                .toList(),
+                sheets);
+    }
+
+    private static String question(String capitals) {
+        return CheckPage.sentence(capitals.toLowerCase(Locale.ROOT));
+    }
+}

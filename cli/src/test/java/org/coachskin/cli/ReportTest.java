@@ -1,0 +1,322 @@
+package org.coachskin.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The report as a file: what stands in it, whatever the panel file holds. */
+class ReportTest {
+
+    private static final String LID = "../examples/panels/luggage-lid.yaml";
+
+    private static final String SMALL =
+            """
+            name: %s
+            width: 400 mm
+            length: 300 mm
+            foam: {kind: polyurethane, density: 64 kg/m^3, thickness: 10 mm}
+            resin: epoxy
+            outside: [plain glass 160 g/m^2]
+            inside: [plain glass 160 g/m^2]
+            held: all edges
+            loads: [palm]
+            """;
+
+    private static final Map<String, String> PAGES = new HashMap<>();
+
+    @TempDir Path folder;
+
+    /** The report on an example, worked out once. */
+    private String known(String panelFile) throws IOException {
+        String page = PAGES.get(panelFile);
+        if (page == null) {
+            page = report(panelFile);
+            PAGES.put(panelFile, page);
+        }
+        return page;
+    }
+
+    private String report(String panelFile) throws IOException {
+        Path to = folder.resolve("report.html");
+        Outcome outcome = Main.run("check", panelFile, "--report", to.toString());
+        assertEquals("", outcome.err());
+        return Files.readString(to);
+    }
+
+    private String reportOn(String name) throws IOException {
+        Path file = folder.resolve("panel.yaml");
+        Files.writeString(file, String.format(SMALL, name));
+        return report(file.toString());
+    }
+
+    @Test
+    void theAnswerIsPrintedAsEver() {
+        Outcome plain = Main.run("check", LID);
+        Outcome with = Main.run("check", LID, "--report", folder.resolve("lid.html").toString());
+
+        assertEquals(plain, with);
+        assertTrue(Files.exists(folder.resolve("lid.html")));
+    }
+
+    @Test
+    void theSameFileGivesTheSamePage() throws IOException {
+        assertEquals(known(LID), report(LID));
+    }
+
+    @Test
+    void itNeedsNothingElse() throws IOException {
+        String page = known(LID);
+
+        assertFalse(page.contains("<script"));
+        assertFalse(Pattern.compile("\\s(src|href|on\\w+)=").matcher(page).find());
+        assertFalse(page.contains("@import"));
+        Matcher urls = Pattern.compile("url\\(([^)]*)\\)").matcher(page);
+        while (urls.find()) {
+            assertTrue(urls.group(1).startsWith("#"), urls.group());
+        }
+        String hosts = page.replace("http://www.w3.org/2000/svg", "");
+        assertFalse(Pattern.compile("https?://|//[a-z]+\\.").matcher(hosts).find());
+        assertTrue(page.length() < 200_000, page.length() + " letters");
+    }
+
+    @Test
+    void whoeverListensHearsEveryDrawing() throws IOException {
+        String page = known(LID);
+        Matcher drawings =
+                Pattern.compile(
+                                "<svg class=\"(?:free|fixed)\"[^>]* role=\"img\" aria-labelledby=\"(\\S+) (\\S+)\"")
+                        .matcher(page);
+        int count = 0;
+        while (drawings.find()) {
+            count++;
+            for (int i = 1; i <= 2; i++) {
+                String id = Pattern.quote(drawings.group(i));
+                assertTrue(Pattern.compile(" id=\"" + id + "\">[^<]{10,}<").matcher(page).find());
+            }
+        }
+        assertTrue(count >= 6, count + " drawings");
+        Matcher levels = Pattern.compile("<h([1-6])").matcher(page);
+        int before = 0;
+        while (levels.find()) {
+            int level = Integer.parseInt(levels.group(1));
+            assertTrue(level <= before + 1, "h" + level + " after h" + before);
+            before = level;
+        }
+        assertTrue(page.contains("<html lang=\"en\">"));
+    }
+
+    @Test
+    void everyIdStandsOnce() throws IOException {
+        String page = report("../examples/panels/luggage-lid-hinged-too-light.yaml");
+        List<String> ids = new ArrayList<>();
+        Matcher id = Pattern.compile(" id=\"([^\"]*)\"").matcher(page);
+        while (id.find()) {
+            ids.add(id.group(1));
+        }
+        assertEquals(ids.size(), Set.copyOf(ids).size());
+        Matcher used = Pattern.compile("url\\(#([^)]*)\\)").matcher(page);
+        Set<String> missing = new HashSet<>();
+        while (used.find()) {
+            if (!ids.contains(used.group(1))) {
+                missing.add(used.group(1));
+            }
+        }
+        assertEquals(Set.of(), missing);
+    }
+
+    @Test
+    void hostileNamesComeOutAsText() throws IOException {
+        for (String name :
+                List.of(
+                        "'<script>alert(1)</script>'",
+                        "'\"><img src=x onerror=alert(1)>'",
+                        "\"it's 5\\\" & more\"",
+                        "'</title><style>*{display:none}</style>'",
+                        "\"\\u202Eneddih\\u2066\"",
+                        "'\uD83D\uDE97 \uD83D\uDEE0\uFE0F'")) {
+            String page = reportOn(name);
+
+            assertFalse(page.contains("<script"), name);
+            assertFalse(page.contains("<img"), name);
+            assertEquals(1, page.split("<style", -1).length - 1, name);
+        }
+        assertTrue(
+                reportOn("'<script>alert(1)</script>'")
+                        .contains("&lt;script&gt;alert(1)&lt;/script&gt;"));
+        assertTrue(reportOn("\"\\u202Eneddih\"").contains("\u202Eneddih"));
+        assertTrue(reportOn("'\uD83D\uDE97'").contains("\uD83D\uDE97"));
+    }
+
+    @Test
+    void aVeryLongNameStandsWhole() throws IOException {
+        String name = "a lid ".repeat(1700).strip();
+
+        assertTrue(reportOn(name).contains(name.substring(1)));
+    }
+
+    @Test
+    void namesOfOpeningsAndLoadsAreTextToo() throws IOException {
+        Path file = folder.resolve("door.yaml");
+        Files.writeString(
+                file,
+                String.format(SMALL, "door").replace("loads: [palm]", "")
+                        + """
+                        openings:
+                          - {name: '<script>vent', shape: circle 60 mm, centre: {from left: 100 mm, from front: 100 mm}}
+                        loads:
+                          '<b onclick=x>hand': {force: 200 N, patch: 100 mm x 100 mm, at: {from left: 250 mm, from front: 150 mm}}
+                        """);
+        Path to = folder.resolve("door.html");
+        Outcome outcome = Main.run("check", file.toString(), "--report", to.toString());
+        assertEquals("", outcome.err());
+        String page = Files.readString(to);
+
+        assertTrue(page.contains("&lt;script&gt;vent"));
+        assertTrue(page.contains("&lt;b onclick=x&gt;hand"));
+        assertFalse(page.contains("<b "));
+        assertFalse(page.contains("<script"));
+    }
+
+    @Test
+    void theFileStandsInItWhole() throws IOException {
+        String page = known(LID);
+        String text = Files.readString(Path.of(LID));
+        String escaped = text.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;");
+
+        assertTrue(page.contains(escaped.strip()));
+    }
+
+    @Test
+    void variantsStandSideBySide() throws IOException {
+        Path to = folder.resolve("variants.html");
+        Outcome outcome =
+                Main.run("compare", "../examples/panels/last-ply.yaml", "--report", to.toString());
+        String page = Files.readString(to);
+
+        assertEquals(Main.run("compare", "../examples/panels/last-ply.yaml"), outcome);
+        for (String name : List.of("as drawn", "light last ply", "heavy last ply")) {
+            assertTrue(page.contains(name), name);
+        }
+        assertEquals(3, page.split("role=\"img\"", -1).length - 1);
+        assertFalse(page.contains("<script"));
+    }
+
+    @Test
+    void tenInAHundredOffIsTheScatterOfTenInAHundred() throws IOException {
+        String page = known(LID);
+        Matcher row =
+                Pattern.compile(
+                                "foam density</td>\\s*<td dir=\"auto\">[^<]*</td>\\s*"
+                                        + "<td dir=\"auto\">\u00b1 (\\d+) %</td>\\s*<td dir=\"auto\">(\\d+) %</td>")
+                        .matcher(page);
+        assertTrue(row.find());
+        Matcher bar =
+                Pattern.compile("foam density</th>.*?<td class=\"more\">(\\d+) %</td>")
+                        .matcher(page);
+        assertTrue(bar.find());
+        double scatter = Double.parseDouble(row.group(1));
+        double moves = Double.parseDouble(bar.group(1));
+
+        // Both are printed to one in a hundred.
+        assertEquals(moves * 10 / scatter, Double.parseDouble(row.group(2)), 10 / scatter);
+    }
+
+    @Test
+    void americanUnitsReachTheDrawings() throws IOException {
+        Path to = folder.resolve("us.html");
+        Main.run("check", LID, "--units", "us", "--report", to.toString());
+        String page = Files.readString(to);
+
+        assertTrue(page.contains("sizes in in"));
+        assertTrue(page.contains("lbf/in"));
+        assertTrue(page.contains("psi</text>"));
+        assertFalse(page.contains("MPa</text>"));
+    }
+
+    @Test
+    void whatCannotBeWrittenIsRefusedBeforeAnythingIsWorkedOut() throws IOException {
+        Path panel = folder.resolve("lid.yaml");
+        Files.copy(Path.of(LID), panel);
+        Path link = folder.resolve("link.html");
+        Files.createSymbolicLink(link, panel);
+        Path other = folder.resolve("other.yaml");
+        Files.writeString(other, "cloths");
+        String before = Files.readString(panel);
+
+        refused("no folder", panel, folder.resolve("nowhere").resolve("lid.html").toString());
+        refused("is a folder", panel, folder.toString());
+        refused("over the panel file", panel, panel.toString());
+        refused("over the panel file", panel, folder + "/./lid.yaml");
+        refused("over the panel file", panel, link.toString());
+        refused("may be a panel", panel, other.toString());
+        refused("no name", panel, "");
+        refused("no ordinary file", panel, "/dev/null");
+        assertEquals(before, Files.readString(panel));
+        Outcome both = Main.run("check", LID, "--why", "felt", "--report", folder + "/lid.html");
+        assertEquals(Outcome.INPUT, both.status());
+        assertTrue(both.err().contains("not both"), both.err());
+    }
+
+    private void refused(String words, Path panel, String report) {
+        Outcome outcome = Main.run("check", panel.toString(), "--report", report);
+
+        assertEquals(Outcome.INPUT, outcome.status());
+        assertEquals("", outcome.out());
+        assertTrue(outcome.err().replaceAll("\\s+", " ").contains(words), outcome.err());
+    }
+
+    @Test
+    void theSystemsRefusalIsPassedOn() {
+        // Nobody, not even root, makes a file there.
+        assumeTrue(Files.isDirectory(Path.of("/proc/self")));
+        Outcome outcome = Main.run("check", LID, "--report", "/proc/self/lid.html");
+
+        assertEquals(Outcome.INPUT, outcome.status());
+        assertTrue(outcome.err().contains("/proc/self/lid.html"), outcome.err());
+    }
+
+    @Test
+    void noRoomLeavesWhatWasThere() throws IOException, InterruptedException {
+        Path sh = Path.of("/bin/sh");
+        assumeTrue(Files.isExecutable(sh));
+        Path to = folder.resolve("lid.html");
+        Files.writeString(to, "the report before");
+        // A file may not grow beyond 16 blocks of 512 bytes here: writing stops in the middle.
+        Process run =
+                new ProcessBuilder(
+                                sh.toString(),
+                                "-c",
+                                "ulimit -f 16; exec \"$0\" -XX:-UsePerfData -cp \"$1\" org.coachskin.cli.Main check \"$2\" --report \"$3\"",
+                                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                                System.getProperty("java.class.path"),
+                                LID,
+                                to.toString())
+                        .redirectErrorStream(true)
+                        .start();
+        String said = new String(run.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+
+        assertEquals(Outcome.INPUT, run.waitFor(), said);
+        assertTrue(said.contains("cannot be written"), said);
+        assertEquals("the report before", Files.readString(to));
+        try (Stream<Path> left = Files.list(folder)) {
+            assertEquals(List.of(to), left.toList());
+        }
+    }
+}

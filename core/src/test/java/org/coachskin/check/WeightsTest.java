@@ -1,0 +1,147 @@
+package org.coachskin.check;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.DoubleRange;
+import net.jqwik.api.constraints.IntRange;
+import org.coachskin.TestFittings;
+import org.coachskin.TestSchedules;
+import org.coachskin.laminate.Schedule;
+import org.coachskin.material.Foam;
+import org.coachskin.panel.Crown;
+import org.coachskin.panel.EverydayLoads;
+import org.coachskin.panel.Height;
+import org.coachskin.panel.Opening;
+import org.coachskin.panel.Panel;
+import org.coachskin.panel.Region;
+import org.coachskin.panel.Shape;
+import org.coachskin.panel.Support;
+import org.coachskin.panel.TurnedEdge;
+import org.coachskin.panel.ZoneRecipe;
+import org.junit.jupiter.api.Test;
+
+class WeightsTest {
+
+    private static final Schedule LAID = TestSchedules.sandwich(2, 0.015, 1);
+
+    private static final Schedule.Item PLY = LAID.inside().get(0);
+
+    private static Job job(List<ZoneRecipe> recipes, List<Opening> openings, boolean turned) {
+        Panel panel =
+                new Panel(
+                        "door",
+                        0.6,
+                        0.9,
+                        Crown.FLAT,
+                        LAID.laminate(),
+                        new Support.Fittings(TestFittings.hinged(0.6, 0.9, 0.02)),
+                        new Shape.Rectangle(0.6, 0.9, 0),
+                        openings,
+                        List.of());
+        return Job.of(
+                turned
+                        ? panel.withTurned(List.of(new TurnedEdge.Round("window", Height.INSIDE)))
+                        : panel,
+                LAID,
+                recipes,
+                List.of(EverydayLoads.named("palm").orElseThrow().at(0.3, 0.2)),
+                Limits.STANDARD);
+    }
+
+    private static ZoneRecipe patch(ZoneRecipe.Build build) {
+        return new ZoneRecipe("patch", new Region.Box(0.2, 0.4, 0.15, 0.25), build);
+    }
+
+    @Test
+    void aPlainPanelWeighsItsAreaOfEachKind() {
+        Weights weights = Weights.of(job(List.of(), List.of(), false));
+        Schedule.Masses each = LAID.masses();
+        double area = 0.54;
+        assertEquals(area * each.glass(), weights.glass(), 1e-9);
+        assertEquals(area * each.resin(), weights.resin(), 1e-9);
+        assertEquals(area * each.sealCoat(), weights.sealCoat(), 1e-9);
+        assertEquals(area * each.foam(), weights.foam(), 1e-9);
+        assertEquals(0, weights.inserts());
+        assertEquals(0, weights.given());
+    }
+
+    @Test
+    void aZoneAddsItsOwnClothFoamAndInsert() {
+        Weights plain = Weights.of(job(List.of(), List.of(), false));
+        double area = 0.02;
+        Weights more =
+                Weights.of(
+                        job(
+                                List.of(
+                                        patch(
+                                                new ZoneRecipe.MorePlies(
+                                                        List.of(), List.of(PLY, PLY)))),
+                                List.of(),
+                                false));
+        assertEquals(plain.glass() + area * 0.6, more.glass(), 1e-9);
+        assertEquals(plain.foam(), more.foam(), 1e-9);
+        Foam ply = TestSchedules.TABLES.foam(Foam.Kind.POLYURETHANE, 200).orElseThrow();
+        Weights insert =
+                Weights.of(
+                        job(
+                                List.of(
+                                        patch(
+                                                new ZoneRecipe.OtherFoam(
+                                                        Optional.of(ply), 0.015, List.of()))),
+                                List.of(),
+                                false));
+        assertEquals(area * 0.015 * ply.density(), insert.inserts(), 1e-9);
+        assertEquals(plain.foam() - area * 0.015 * 64, insert.foam(), 1e-9);
+        assertEquals(plain.glass(), insert.glass(), 1e-9);
+    }
+
+    @Test
+    void kindsAddUpToWhatTheVerdictSays() {
+        Opening window = new Opening("window", new Shape.Rectangle(0.3, 0.25, 0.05), 0.3, 0.6);
+        Job job =
+                job(
+                        List.of(patch(new ZoneRecipe.FoamStrip(0.01, List.of(PLY)))),
+                        List.of(window),
+                        true);
+        Weights weights = Weights.of(job);
+        assertEquals(PanelCheck.brief().check(job).mass(), weights.total(), 1e-9 * weights.total());
+        // The inside skin is turned in over 15 mm of foam, all round the window.
+        double rim = 2 * (0.2 + 0.15) + 2 * Math.PI * 0.05;
+        Weights open = Weights.of(job(job.recipes(), List.of(window), false));
+        assertEquals(rim * 0.015 * 0.3, weights.glass() - open.glass(), 1e-4 * weights.glass());
+    }
+
+    /** Zones that do not touch: each weighs its own area of what is laid there. */
+    @Property(tries = 15, seed = "20261127")
+    void zonesWeighTheirOwnAreas(
+            @ForAll @DoubleRange(min = 0.05, max = 0.25) double across,
+            @ForAll @DoubleRange(min = 0.05, max = 0.3) double along,
+            @ForAll @IntRange(min = 0, max = 3) int plies,
+            @ForAll @IntRange(min = 5, max = 30) int strip) {
+        List<ZoneRecipe> zones =
+                List.of(
+                        new ZoneRecipe(
+                                "plies",
+                                new Region.Box(0.02, 0.02 + across, 0.1, 0.1 + along),
+                                new ZoneRecipe.MorePlies(
+                                        Collections.nCopies(plies, PLY), List.of(PLY))),
+                        new ZoneRecipe(
+                                "strip",
+                                new Region.Box(0.32, 0.32 + across, 0.5, 0.5 + along),
+                                new ZoneRecipe.FoamStrip(strip / 1000.0, List.of())));
+        Weights weights = Weights.of(job(zones, List.of(), false));
+        double zone = across * along;
+        double glass = 0.54 * 0.9 + zone * 0.3 * (plies + 1);
+        double foam = 64 * (0.54 * 0.015 + zone * strip / 1000.0);
+        assertEquals(glass, weights.glass(), 1e-9);
+        assertEquals(glass, weights.resin(), 1e-9);
+        assertEquals(foam, weights.foam(), 1e-9);
+        assertEquals(0.54 * 0.6, weights.sealCoat(), 1e-9);
+        assertEquals(2 * glass + foam + 0.54 * 0.6, weights.total(), 1e-9);
+    }
+}
