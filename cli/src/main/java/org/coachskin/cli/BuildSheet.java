@@ -42,7 +42,7 @@ final class BuildSheet {
         return new Sheet("build", "What to build", "for the wall", blocks);
     }
 
-    private Block plan(Picture picture) {
+    Block plan(Picture picture) {
         List<String> letters = new ArrayList<>();
         List<String> notes = new ArrayList<>();
         for (Opening opening : panel.openings()) {
@@ -92,7 +92,7 @@ final class BuildSheet {
                 : "Crossed squares are what it hangs on, dots along the rim the rubber seal.";
     }
 
-    private Block cut() {
+    Block cut() {
         Laminate laminate = panel.laminate();
         List<StackDrawing.Label> labels = labels(laminate);
         int outside = verdict.job().schedule().outside().size();

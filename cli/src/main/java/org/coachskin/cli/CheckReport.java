@@ -28,8 +28,19 @@ final class CheckReport {
                         new BuildSheet(verdict, figures).sheet(picture, changes),
                         new BenchSheet(verdict, figures).sheet(picture, strip),
                         new WhySheet(verdict, figures).sheet(picture, file));
-        return new Report(
+        return of(
+                fileName,
                 CheckPage.sentence(verdict.job().panel().name()),
+                verdict,
+                sheets,
+                figures);
+    }
+
+    /** Returns a report that answers the three questions with one verdict. */
+    static Report of(
+            String fileName, String title, Verdict verdict, List<Sheet> sheets, Figures figures) {
+        return new Report(
+                title,
                 figures.sizes(verdict.job().panel().width(), verdict.job().panel().length())
                         + ", "
                         + figures.mass(verdict.mass())

@@ -1,30 +1,23 @@
 package org.coachskin.cli;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import java.util.stream.IntStream;
 import org.coachskin.check.Answer;
-import org.coachskin.check.Movement;
-import org.coachskin.check.PanelCheck;
-import org.coachskin.check.Picture;
 import org.coachskin.check.Verdict;
 import org.coachskin.cli.file.PanelFile;
 import org.coachskin.cli.report.Block;
-import org.coachskin.cli.report.MovementDrawing;
 import org.coachskin.cli.report.Report;
 import org.coachskin.cli.report.Sheet;
 import org.coachskin.design.Comparison;
 import org.coachskin.failure.Mode;
-import org.coachskin.panel.LoadCase;
 
 /** The report on panels side by side: which to build, how each gives, what was compared. */
 final class CompareReport {
-
-    /** Reserves beyond this have a bar as long as this. */
-    private static final double LONGEST = 5;
 
     private final List<Comparison.Column> columns;
     private final Figures figures;
@@ -157,7 +150,7 @@ final class CompareReport {
         double value = verdict.governing().reserve();
         return new Block.Bar(
                 column.name(),
-                Math.min(LONGEST, value),
+                Math.min(WhySheet.LONGEST, value),
                 Figures.reserve(value),
                 Remarks.outcome(verdict),
                 !verdict.holds());
@@ -173,70 +166,10 @@ final class CompareReport {
         return new Block.Bar(column.name(), mass, figures.massNumber(mass), change, false);
     }
 
-    /** Draws each panel under the load by which the first is felt, all in one scale. */
     private Sheet movements() {
-        List<Picture> pictures =
-                columns.stream()
-                        .map(column -> new PanelCheck().picture(column.verdict(), List.of()))
-                        .toList();
-        List<Block> blocks = new ArrayList<>();
-        LoadCase load =
-                columns.get(0).verdict().job().loads().stream()
-                        .filter(each -> each.kind() == LoadCase.Kind.FELT)
-                        .findFirst()
-                        .orElse(columns.get(0).verdict().job().loads().get(0));
-        List<Optional<Picture.Moved>> moved =
-                pictures.stream()
-                        .map(
-                                picture ->
-                                        picture.moved().stream()
-                                                .filter(m -> m.load().equals(load.name()))
-                                                .findFirst())
-                        .toList();
-        double reach =
-                moved.stream()
-                        .flatMap(Optional::stream)
-                        .mapToDouble(MovementDrawing::reach)
-                        .max()
-                        .orElse(0);
-        IntStream.range(0, columns.size())
-                .forEach(
-                        i ->
-                                moved.get(i)
-                                        .ifPresent(
-                                                m ->
-                                                        blocks.add(
-                                                                movement(
-                                                                        i,
-                                                                        load.name(),
-                                                                        m,
-                                                                        reach))));
-        return new Sheet("gives", "How each gives", "for the engineer", blocks);
-    }
-
-    private Block movement(int number, String load, Picture.Moved moved, double reach) {
-        Verdict verdict = columns.get(number).verdict();
-        Movement movement = verdict.movementUnder(load);
-        String parts =
-                MovementParts.of(verdict, movement).parts().stream()
-                        .map(part -> part.words() + " " + figures.movement(part.movement()))
-                        .collect(Collectors.joining("; "));
-        List<LoadCase> loads =
-                verdict.job().loads().stream().filter(l -> l.name().equals(load)).toList();
-        return new Block.Figure(
-                columns.get(number).name(),
-                figures.movement(Math.abs(movement.total()))
-                        + " under "
-                        + Rows.called(load)
-                        + ", a line every "
-                        + MovementDrawing.step(reach, figures)
-                        + ". Of it: "
-                        + parts
-                        + ".",
-                MovementDrawing.of(
-                        "moved" + number, verdict.job().panel(), moved, reach, loads, figures),
-                List.of(),
-                false);
+        Map<String, Verdict> verdicts = new LinkedHashMap<>();
+        columns.forEach(column -> verdicts.put(column.name(), column.verdict()));
+        return GivesSheet.of(verdicts, figures);
     }
 
     private Sheet words(List<String> names, List<PanelFile> files, String printed) {

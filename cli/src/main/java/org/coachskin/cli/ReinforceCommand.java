@@ -32,6 +32,7 @@ final class ReinforceCommand implements Subcommand {
                 .addOption(Subcommand.option("--without", "MEANS"))
                 .addOption(Subcommand.option("--widest", "LENGTH"))
                 .addOption(Subcommand.option("--highest", "LENGTH"))
+                .addOption(Subcommand.option("--report", "FILE.html"))
                 .addOption(Subcommand.flag("--json"))
                 .addOption(Subcommand.option("--units", "metric|us"))
                 .addPositional(Subcommand.arguments("a panel file and a place in it", "2", "*"));
@@ -45,6 +46,7 @@ final class ReinforceCommand implements Subcommand {
         String what = String.join(" ", List.of(words).subList(1, words.length));
         Rules rules = rules(given);
         PanelFile file = Panels.read(name);
+        Optional<ReportFile> report = ReportFile.wanted(given, List.of(name));
         Job job = file.asDrawn();
         Target target = Target.named(job, what).orElseThrow(() -> unknown(name, job, what));
         Reinforcement found;
@@ -57,10 +59,10 @@ final class ReinforceCommand implements Subcommand {
         boolean holds = found.isNeedless() || found.chosen().isPresent();
         int status =
                 found.stopped() ? Outcome.NO_ANSWER : holds ? Outcome.HOLDS : Outcome.DOES_NOT_HOLD;
-        String text =
-                given.hasMatchedOption("--json")
-                        ? Json.text(ReinforceJson.of(found))
-                        : new ReinforcePage(name, file, found, figures).text();
+        String page = new ReinforcePage(name, file, found, figures).text();
+        report.ifPresent(
+                to -> to.write(ReinforceReport.of(name, file, found, page, figures).page()));
+        String text = given.hasMatchedOption("--json") ? Json.text(ReinforceJson.of(found)) : page;
         return Outcome.answer(status, text);
     }
 

@@ -25,7 +25,7 @@ import org.coachskin.panel.LoadCase;
 final class WhySheet {
 
     /** Reserves beyond this have a bar as long as this. */
-    private static final double LONGEST = 5;
+    static final double LONGEST = 5;
 
     private final Verdict verdict;
     private final Job job;

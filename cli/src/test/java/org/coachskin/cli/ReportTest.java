@@ -219,6 +219,33 @@ class ReportTest {
     }
 
     @Test
+    void whatGoesAroundAnOpeningIsDrawnAndListed() throws IOException {
+        Path file = folder.resolve("hatch.yaml");
+        Files.writeString(
+                file,
+                String.format(SMALL, "hatch").replace("loads: [palm]", "")
+                        + """
+                        loads: {palm: {at: {from left: 290 mm, from front: 150 mm}}}
+                        limits: {felt stiffness: 95 N/mm}
+                        openings:
+                          - {name: vent, shape: 120 mm x 80 mm, corner radius: 20 mm, centre: {from left: 130 mm, from front: 150 mm}}
+                        """);
+        Path to = folder.resolve("hatch.html");
+        Outcome outcome = Main.run("reinforce", file.toString(), "vent", "--report", to.toString());
+        assertEquals("", outcome.err());
+        String page = Files.readString(to);
+
+        assertTrue(page.contains("What goes around the vent"), outcome.out());
+        assertTrue(page.contains("with it"), outcome.out());
+        assertTrue(page.contains("At the bench, in this order"));
+        Matcher ids = Pattern.compile(" id=\"([^\"]*)\"").matcher(page);
+        Set<String> seen = new HashSet<>();
+        while (ids.find()) {
+            assertTrue(seen.add(ids.group(1)), ids.group(1));
+        }
+    }
+
+    @Test
     void tenInAHundredOffIsTheScatterOfTenInAHundred() throws IOException {
         String page = known(LID);
         Matcher row =
