@@ -122,7 +122,10 @@ final class WhyPage {
                     Figures.fixed(margin.factor(), 1) + " times",
                     margin.factors().isEmpty() ? "" : "factor of safety, see below");
         }
-        table.row("reserve", Figures.reserve(margin.reserve()), "");
+        // In full, so that a hand can follow.
+        double reserve = margin.reserve();
+        String rounded = reserve < 10 ? Figures.reserve(reserve) : Figures.fixed(reserve, 2);
+        table.row("reserve", rounded, "");
         table.row("error of the theory", Figures.percent(margin.methodError()), "");
         if (margin.meshError() > 0) {
             table.row("worked out within", Figures.percent(margin.meshError()), "");
