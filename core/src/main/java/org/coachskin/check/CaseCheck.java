@@ -117,32 +117,8 @@ final class CaseCheck {
                 inPlane.add(new Through.InPlane(i, z, layer.stiffness().times(strain)));
             }
         }
-        return new Through(
-                margin, stack.laminate, inPlane, shear(state.plus(rest, 1), acting, sign));
-    }
-
-    private List<Through.Shear> shear(
-            SectionState total, List<LocalForces.Acting> acting, int sign) {
-        if (stack.laminate.isBare()) {
-            return List.of();
-        }
-        List<TransverseShear> foam = stack.foamShear(total);
-        double bottom = stack.layered.foamBottom();
-        double thickness = stack.layered.foamTop() - bottom;
-        List<Through.Shear> shear = new ArrayList<>();
-        for (int k = 0; k < foam.size(); k++) {
-            double share = (double) k / (foam.size() - 1);
-            double x = foam.get(k).xz();
-            double y = foam.get(k).yz();
-            for (LocalForces.Acting effect : acting) {
-                LocalEffect.FoamShear more = effect.foam(share);
-                double times = effect.times(sign) + effect.still();
-                x += times * more.x();
-                y += times * more.y();
-            }
-            shear.add(new Through.Shear(bottom + share * thickness, x, y));
-        }
-        return shear;
+        List<Through.Shear> foam = Through.Shear.of(stack, state.plus(rest, 1), acting, sign);
+        return new Through(margin, stack.laminate, inPlane, foam);
     }
 
     /**
@@ -203,19 +179,7 @@ final class CaseCheck {
      * does; forces that find another way make it less [m].
      */
     double giveAtBevels() {
-        double work = 0;
-        for (StripEdges.Side side : stacks.edges) {
-            if (side.thin()) {
-                Stack there = stacks.at(side.station().x(), side.station().y());
-                SectionState state = side.station().state(answer.loaded());
-                work +=
-                        side.give(
-                                there,
-                                there.skinForce(
-                                        Face.INSIDE,
-                                        (layer, z) -> state.strainAt(there.layered, z)));
-            }
-        }
+        double work = StripEdges.give(stacks, answer.loaded());
         return work == 0 ? 0 : work / force();
     }
 

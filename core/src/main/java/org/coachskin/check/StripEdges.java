@@ -3,9 +3,12 @@ package org.coachskin.check;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.coachskin.analysis.Response;
+import org.coachskin.failure.Face;
 import org.coachskin.failure.SkinKink;
 import org.coachskin.laminate.Laminate;
 import org.coachskin.laminate.Layer;
+import org.coachskin.laminate.SectionState;
 import org.coachskin.laminate.Triple;
 import org.coachskin.panel.Edge;
 import org.coachskin.panel.Opening;
@@ -197,6 +200,20 @@ final class StripEdges {
         List<Stations.Station> read = new ArrayList<>();
         reading.besideSharpPlaces(new Stations.Station(around.words(x, y), x, y), read);
         read.forEach(at -> sides.add(new Side(at, angle, slope, thin, length, beyond)));
+    }
+
+    /** Returns the work of the bevels' give under what a response does to them [N m]. */
+    static double give(Stacks stacks, Response response) {
+        double work = 0;
+        for (Side side : stacks.edges) {
+            if (side.thin()) {
+                Stack stack = stacks.at(side.station().x(), side.station().y());
+                SectionState state = side.station().state(response);
+                Stack.Strain strain = (layer, z) -> state.strainAt(stack.layered, z);
+                work += side.give(stack, stack.skinForce(Face.INSIDE, strain));
+            }
+        }
+        return work;
     }
 
     /** Returns the distance of the middles of both skins [m]. */
