@@ -48,8 +48,8 @@ final class ReinforceReport {
                 report.shown,
                 List.of(
                         report.around(picture),
+                        report.bench(printed),
                         GivesSheet.of(report.panels(), figures),
-                        report.words(printed),
                         new WhySheet(report.shown, figures).sheet(picture, file)),
                 figures);
     }
@@ -62,7 +62,6 @@ final class ReinforceReport {
         BuildSheet build = new BuildSheet(shown, figures);
         blocks.add(build.plan(picture));
         blocks.add(build.cut());
-        best.ifPresent(one -> blocks.add(steps(one)));
         blocks.add(reserves());
         return new Sheet(
                 "around", "What goes around the " + found.target().name(), "for the wall", blocks);
@@ -125,11 +124,10 @@ final class ReinforceReport {
         return panels;
     }
 
-    private Sheet words(String printed) {
-        return new Sheet(
-                "words",
-                "In words",
-                "for the bench",
-                List.of(new Block.Raw("As the command prints it", "", printed)));
+    private Sheet bench(String printed) {
+        List<Block> blocks = new ArrayList<>();
+        best.ifPresent(one -> blocks.add(steps(one)));
+        blocks.add(new Block.Raw("As the command prints it", "", printed));
+        return new Sheet("bench", "Lay it", "for the bench", blocks);
     }
 }
