@@ -15,7 +15,6 @@ import org.coachskin.failure.Mode;
 import org.coachskin.failure.PlyCriterion;
 import org.coachskin.failure.PlyFailure;
 import org.coachskin.failure.ShearCrimping;
-import org.coachskin.failure.SkinBond;
 import org.coachskin.laminate.Layer;
 import org.coachskin.laminate.PlyStress;
 import org.coachskin.laminate.SectionState;
@@ -25,7 +24,6 @@ import org.coachskin.laminate.Triple;
 import org.coachskin.local.LocalEffect;
 import org.coachskin.material.Foam;
 import org.coachskin.material.Strength;
-import org.coachskin.panel.Crown;
 import org.coachskin.panel.Load;
 import org.coachskin.panel.LoadCase;
 
@@ -351,17 +349,18 @@ final class CaseCheck {
         Triple inner = stack.skinForce(Face.INSIDE, strain);
         Triple outerStill = stack.skinForce(Face.OUTSIDE, still);
         Triple innerStill = stack.skinForce(Face.INSIDE, still);
+        CrownBond bond = new CrownBond(job, sign, worst);
         stack.outside.ifPresent(
                 skin -> {
                     var forces = new Wrinkles.Forces(outer, inner, outerStill, innerStill);
                     wrinkles.add(skin, "outside skin, ", at, sign, forces);
-                    judgeBond(at, Face.OUTSIDE, outer, outerStill, sign);
+                    bond.judge(at, stack, Face.OUTSIDE, outer, outerStill);
                 });
         stack.inside.ifPresent(
                 skin -> {
                     var forces = new Wrinkles.Forces(inner, outer, innerStill, outerStill);
                     wrinkles.add(skin, "inside skin, ", at, sign, forces);
-                    judgeBond(at, Face.INSIDE, inner, innerStill, sign);
+                    bond.judge(at, stack, Face.INSIDE, inner, innerStill);
                 });
         double crimping =
                 ShearCrimping.reserve(
@@ -375,33 +374,6 @@ final class CaseCheck {
                 crimping,
                 wanted(Factors.On.WRINKLING),
                 MethodError.WRINKLING,
-                at.remark());
-    }
-
-    private void judgeBond(
-            Stations.Station at, Face face, Triple force, Triple standing, int sign) {
-        Crown crown = job.panel().crown();
-        if (crown.isFlat()) {
-            return;
-        }
-        boolean outer = face == Face.OUTSIDE;
-        int core = outer ? stack.lastCore : stack.firstCore;
-        Strength tension = ((Layer.Core) stack.laminate.layers().get(core)).foam().tension();
-        double pull = SkinBond.pull(face, force, crown.across(), crown.along());
-        double still = SkinBond.pull(face, standing, crown.across(), crown.along());
-        worst.keep(
-                Mode.BOND,
-                sign,
-                new Place(
-                        (outer ? "outside skin, " : "inside skin, ") + at.words(),
-                        at.x(),
-                        at.y(),
-                        outer ? stack.layered.foamTop() : stack.layered.foamBottom()),
-                Math.max(0, pull),
-                tension.value(),
-                SkinBond.reserve(pull, still, tension),
-                wanted(Factors.On.BOND),
-                MethodError.AWAY.skinStress(),
                 at.remark());
     }
 
