@@ -22,6 +22,7 @@ class PanelFilesTest {
                     "luggage-lid-too-light.yaml",
                     "luggage-lid-hinged-too-light.yaml",
                     "last-ply-hinged.yaml",
+                    "trailer-door.yaml",
                     "two-plies.yaml",
                     "outside-only.yaml");
 
