@@ -5,12 +5,15 @@ import java.util.List;
 import java.util.function.UnaryOperator;
 import org.coachskin.sparse.Factor;
 import org.coachskin.sparse.HalfSolved;
+import org.coachskin.sparse.Solver;
 
 /**
  * The panel on even springs as its seal sees it: how unit forces at points of the seal move the
  * others, with rigid holds held.
  */
 final class AtSeal implements Contact.Flexibility {
+
+    private static final int AT_ONCE = 4;
 
     private final SealLine seal;
     private final Factor factor;
@@ -60,13 +63,19 @@ final class AtSeal implements Contact.Flexibility {
 
     private void begin() {
         int n = seal.points.size();
-        List<double[]> loads = new ArrayList<>();
-        for (int i = 0; i < n; i++) {
-            double[] load = new double[seal.unknowns];
-            seal.addForce(i, 1, load);
-            loads.add(load);
+        Solver solver = factor.solver();
+        List<HalfSolved> all = new ArrayList<>();
+        // A few at a time, for all loads at once are the most that a verdict holds in memory.
+        for (int from = 0; from < n; from += AT_ONCE) {
+            List<double[]> loads = new ArrayList<>();
+            for (int i = from; i < Math.min(n, from + AT_ONCE); i++) {
+                double[] load = new double[seal.unknowns];
+                seal.addForce(i, 1, load);
+                loads.add(load);
+            }
+            all.addAll(solver.half(loads));
         }
-        units = factor.solver().half(loads);
+        units = all;
         List<HalfSolved> rigid = factor.solver().half(rigidLoads);
         for (HalfSolved unit : units) {
             double[] at = rigid.stream().mapToDouble(unit::along).toArray();
