@@ -47,6 +47,11 @@ final class LocalForces {
         }
 
         @Override
+        public List<Stations.Sample> felt(Stations.Station at) {
+            return List.of(new Stations.Sample(at.x(), at.y(), 1));
+        }
+
+        @Override
         public LocalEffect.Here at(double x, double y) {
             return effect.at(x - load.x(), y - load.y());
         }
@@ -75,7 +80,7 @@ final class LocalForces {
      * What is felt of one presser at one place.
      *
      * @param from which
-     * @param here at each of the samples whose mean is read there
+     * @param here at each of the places whose mean is read there
      * @param weights of those
      */
     private record Felt(Presser from, List<LocalEffect.Here> here, List<Double> weights) {}
@@ -142,17 +147,16 @@ final class LocalForces {
     }
 
     private List<Felt> felt(Stations.Station at, Laminate stack) {
-        List<Double> weights = at.samples().stream().map(Stations.Sample::weight).toList();
         return all.stream()
                 .filter(presser -> presser.reaches(stack, at.x(), at.y()))
-                .map(
-                        presser ->
-                                new Felt(
-                                        presser,
-                                        at.samples().stream()
-                                                .map(s -> presser.at(s.x(), s.y()))
-                                                .toList(),
-                                        weights))
+                .map(presser -> felt(presser, presser.felt(at)))
                 .toList();
+    }
+
+    private static Felt felt(Presser presser, List<Stations.Sample> samples) {
+        return new Felt(
+                presser,
+                samples.stream().map(s -> presser.at(s.x(), s.y())).toList(),
+                samples.stream().map(Stations.Sample::weight).toList());
     }
 }

@@ -62,6 +62,11 @@ final class PadEffect implements Presser {
     private record Alike(Laminate stack, Patch patch, LocalEffect.Site site, boolean inside) {}
 
     @Override
+    public List<Stations.Sample> felt(Stations.Station at) {
+        return at.samples();
+    }
+
+    @Override
     public LocalEffect.Here at(double x, double y) {
         return cell.at(x - place.x(), y - place.y());
     }

@@ -1,5 +1,6 @@
 package org.coachskin.check;
 
+import java.util.List;
 import org.coachskin.analysis.CaseResponse;
 import org.coachskin.laminate.Laminate;
 import org.coachskin.local.LocalEffect;
@@ -9,6 +10,12 @@ interface Presser {
 
     /** Returns whether it is felt at a place that has a stack. */
     boolean reaches(Laminate there, double x, double y);
+
+    /**
+     * Returns where it is felt of a station: right there for what has a finite peak, which a mean
+     * would hide, or wherever the station is read for what has none.
+     */
+    List<Stations.Sample> felt(Stations.Station at);
 
     /** Returns what it does at a place. */
     LocalEffect.Here at(double x, double y);

@@ -69,7 +69,14 @@ class HonestEstimatesTest {
 
     /** The table must not have been left behind by the library. */
     @ParameterizedTest
-    @ValueSource(ints = {HonestyStudy.FIRST + 1, HonestyStudy.FIRST + 4, HonestyStudy.FIRST + 6})
+    @ValueSource(
+            ints = {
+                HonestyStudy.FIRST + 1,
+                HonestyStudy.FIRST + 4,
+                HonestyStudy.FIRST + 6,
+                HonestyStudy.FIRST + 7,
+                HonestyStudy.FIRST + 15
+            })
     void theTableIsWhatTheElementsSayToday(int panel) {
         HonestyStudy.Answered now = HonestyStudy.usual(panel);
         List<Row> stored = ROWS.stream().filter(row -> row.panel() == panel).toList();
