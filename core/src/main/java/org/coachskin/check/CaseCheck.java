@@ -12,11 +12,9 @@ import org.coachskin.failure.Face;
 import org.coachskin.failure.Factor;
 import org.coachskin.failure.Factors;
 import org.coachskin.failure.Mode;
-import org.coachskin.failure.PlyCriterion;
 import org.coachskin.failure.PlyFailure;
 import org.coachskin.failure.ShearCrimping;
 import org.coachskin.laminate.Layer;
-import org.coachskin.laminate.PlyStress;
 import org.coachskin.laminate.SectionState;
 import org.coachskin.laminate.ThermalState;
 import org.coachskin.laminate.TransverseShear;
@@ -205,10 +203,10 @@ final class CaseCheck {
             SectionState rest = side.station().state(answer.standing());
             Stack.Strain still = (layer, z) -> standing(rest, layer, z);
             SectionState state = side.station().state(answer.loaded());
-            new Kinks(job, 1, worst).judge(side, stack, state, still);
+            Kinks.judge(skins(1), side, stack, state, still);
             if (load.reverses()) {
                 SectionState other = side.station().state(answer.reversed());
-                new Kinks(job, -1, worst).judge(side, stack, other, still);
+                Kinks.judge(skins(-1), side, stack, other, still);
             }
         }
         wrinkles.judge(worst);
@@ -257,20 +255,15 @@ final class CaseCheck {
             strain = strain.plus(more, effect.times(sign));
             still = still.plus(more, effect.still());
         }
-        PlyStress stress = PlyStress.of(laid.ply(), laid.angle(), strain);
-        PlyStress stands = PlyStress.of(laid.ply(), laid.angle(), still);
-        PlyFailure event = PlyCriterion.event(stress, stands, laid.ply());
-        double multiplier = job.limits().criterion().reserve(stress, stands, laid.ply());
-        worst.keep(
-                event.mode(),
-                sign,
-                new Place(stack.layerWords(layer) + ", " + at.words(), at.x(), at.y(), z),
-                Math.abs(event.stress()),
-                event.strength().value(),
-                multiplier,
-                List.of(job.limits().factors().skin(event.strength())),
-                near.skinStress(),
-                near.remark().isEmpty() ? at.remark() : near.remark());
+        skins(sign)
+                .ply(
+                        PlyFailure::mode,
+                        laid,
+                        new Place(stack.layerWords(layer) + ", " + at.words(), at.x(), at.y(), z),
+                        strain,
+                        still,
+                        near.skinStress(),
+                        near.remark().isEmpty() ? at.remark() : near.remark());
     }
 
     /** Strain that stands all the time and makes stress. */
@@ -305,7 +298,7 @@ final class CaseCheck {
 
     private void judgeCoreShear(
             Stations.Station at, SectionState state, SectionState rest, int sign) {
-        Foam foam = ((Layer.Core) stack.laminate.layers().get(stack.lastCore)).foam();
+        Foam foam = stack.foam(Face.OUTSIDE);
         List<TransverseShear> loaded = stack.foamShear(state);
         List<TransverseShear> still = stack.foamShear(rest);
         double least = Double.POSITIVE_INFINITY;
@@ -343,24 +336,23 @@ final class CaseCheck {
     }
 
     private void judgeSkins(Stations.Station at, SectionState state, SectionState rest, int sign) {
-        Stack.Strain strain = (layer, z) -> state.strainAt(stack.layered, z);
+        Stack.Strain strain = stack.strain(state);
         Stack.Strain still = (layer, z) -> standing(rest, layer, z);
         Triple outer = stack.skinForce(Face.OUTSIDE, strain);
         Triple inner = stack.skinForce(Face.INSIDE, strain);
         Triple outerStill = stack.skinForce(Face.OUTSIDE, still);
         Triple innerStill = stack.skinForce(Face.INSIDE, still);
-        CrownBond bond = new CrownBond(job, sign, worst);
         stack.outside.ifPresent(
                 skin -> {
                     var forces = new Wrinkles.Forces(outer, inner, outerStill, innerStill);
                     wrinkles.add(skin, "outside skin, ", at, sign, forces);
-                    bond.judge(at, stack, Face.OUTSIDE, outer, outerStill);
+                    CrownBond.judge(skins(sign), at, stack, Face.OUTSIDE, outer, outerStill);
                 });
         stack.inside.ifPresent(
                 skin -> {
                     var forces = new Wrinkles.Forces(inner, outer, innerStill, outerStill);
                     wrinkles.add(skin, "inside skin, ", at, sign, forces);
-                    bond.judge(at, stack, Face.INSIDE, inner, innerStill);
+                    CrownBond.judge(skins(sign), at, stack, Face.INSIDE, inner, innerStill);
                 });
         double crimping =
                 ShearCrimping.reserve(
@@ -375,6 +367,10 @@ final class CaseCheck {
                 wanted(Factors.On.WRINKLING),
                 MethodError.WRINKLING,
                 at.remark());
+    }
+
+    private SkinJudge skins(int sign) {
+        return new SkinJudge(job, sign, worst);
     }
 
     private List<Factor> wanted(Factors.On on) {

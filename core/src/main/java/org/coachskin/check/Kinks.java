@@ -1,18 +1,10 @@
 package org.coachskin.check;
 
-import java.util.List;
 import org.coachskin.failure.Face;
-import org.coachskin.failure.Factors;
 import org.coachskin.failure.Mode;
-import org.coachskin.failure.PlyCriterion;
-import org.coachskin.failure.PlyFailure;
-import org.coachskin.failure.SkinBond;
 import org.coachskin.failure.SkinKink;
 import org.coachskin.laminate.Layer;
-import org.coachskin.laminate.PlyStress;
 import org.coachskin.laminate.SectionState;
-import org.coachskin.laminate.Triple;
-import org.coachskin.material.Strength;
 
 /** What the inside skin bears where it turns over the bevel of a strip ({@link SkinKink}). */
 final class Kinks {
@@ -26,18 +18,7 @@ final class Kinks {
     /** How far off the stress of the bent skin is. */
     private static final double[] BEND = {0.07, 0.11, 0.25};
 
-    private final Job job;
-    private final int sign;
-    private final Worst worst;
-
-    /**
-     * @param sign 1 under the load, -1 under the load the other way round
-     */
-    Kinks(Job job, int sign, Worst worst) {
-        this.job = job;
-        this.sign = sign;
-        this.worst = worst;
-    }
+    private Kinks() {}
 
     /**
      * Judges one side of an edge: whether the skin comes off, and whether it breaks as it bends.
@@ -46,23 +27,22 @@ final class Kinks {
      * @param state what the load does there
      * @param still strain that stands all the time
      */
-    void judge(StripEdges.Side side, Stack stack, SectionState state, Stack.Strain still) {
+    static void judge(
+            SkinJudge skins,
+            StripEdges.Side side,
+            Stack stack,
+            SectionState state,
+            Stack.Strain still) {
         SkinKink kink = SkinKink.ofInside(stack.laminate);
-        Stack.Strain strain = (layer, z) -> state.strainAt(stack.layered, z);
+        Stack.Strain strain = stack.strain(state);
         double pull = side.pull(stack.skinForce(Face.INSIDE, strain));
         double stands = side.pull(stack.skinForce(Face.INSIDE, still));
-        Layer.Core core = (Layer.Core) stack.laminate.layers().get(stack.firstCore);
-        Strength tension = core.foam().tension();
-        double stress = kink.stress(pull, side.angle());
         Stations.Station at = side.station();
-        worst.keep(
-                Mode.BOND,
-                sign,
+        skins.pulledOff(
                 place("inside skin, at the bevel, ", at, stack.layered.foamBottom()),
-                Math.max(0, stress),
-                tension.value(),
-                SkinBond.reserve(stress, kink.stress(stands, side.angle()), tension),
-                List.of(job.limits().factors().on(Factors.On.BOND)),
+                kink.stress(pull, side.angle()),
+                kink.stress(stands, side.angle()),
+                stack.foam(Face.INSIDE).tension(),
                 error(PULL, side.slope()),
                 how(at));
         double bent = kink.curvature(pull, side.angle());
@@ -72,7 +52,8 @@ final class Kinks {
             if (stack.laminate.layers().get(i) instanceof Layer.Laid laid) {
                 for (double part : new double[] {1e-6, 1 - 1e-6}) {
                     double z = stack.bottom[i] + part * laid.thickness();
-                    judgePly(
+                    skins.ply(
+                            event -> Mode.KINK,
                             laid,
                             place(stack.layerWords(i) + ", ", at, z),
                             strain.at(laid, z).plus(side.across(), bent * (middle - z)),
@@ -94,22 +75,5 @@ final class Kinks {
 
     private static Place place(String part, Stations.Station at, double z) {
         return new Place(part + at.words(), at.x(), at.y(), z);
-    }
-
-    private void judgePly(
-            Layer.Laid laid, Place place, Triple strain, Triple still, double error, String how) {
-        PlyStress stress = PlyStress.of(laid.ply(), laid.angle(), strain);
-        PlyStress stands = PlyStress.of(laid.ply(), laid.angle(), still);
-        PlyFailure event = PlyCriterion.event(stress, stands, laid.ply());
-        worst.keep(
-                Mode.KINK,
-                sign,
-                place,
-                Math.abs(event.stress()),
-                event.strength().value(),
-                job.limits().criterion().reserve(stress, stands, laid.ply()),
-                List.of(job.limits().factors().skin(event.strength())),
-                error,
-                how);
     }
 }

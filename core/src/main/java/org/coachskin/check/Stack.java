@@ -15,6 +15,7 @@ import org.coachskin.laminate.Stiffness;
 import org.coachskin.laminate.Sym2;
 import org.coachskin.laminate.TransverseShear;
 import org.coachskin.laminate.Triple;
+import org.coachskin.material.Foam;
 
 /** What of a stack is needed at every place, worked out once. */
 final class Stack {
@@ -49,6 +50,17 @@ final class Stack {
     /** In-plane strain that makes stress in a layer, by height [-]. */
     interface Strain {
         Triple at(Layer layer, double z);
+    }
+
+    /** Returns what a state strains the layers by, free growth not taken off. */
+    Strain strain(SectionState state) {
+        return (layer, z) -> state.strainAt(layered, z);
+    }
+
+    /** Returns the foam under the skin on one face. */
+    Foam foam(Face face) {
+        int core = face == Face.OUTSIDE ? lastCore : firstCore;
+        return ((Layer.Core) laminate.layers().get(core)).foam();
     }
 
     /**

@@ -209,8 +209,7 @@ final class StripEdges {
             if (side.thin()) {
                 Stack stack = stacks.at(side.station().x(), side.station().y());
                 SectionState state = side.station().state(response);
-                Stack.Strain strain = (layer, z) -> state.strainAt(stack.layered, z);
-                work += side.give(stack, stack.skinForce(Face.INSIDE, strain));
+                work += side.give(stack, stack.skinForce(Face.INSIDE, stack.strain(state)));
             }
         }
         return work;
