@@ -33,10 +33,6 @@ public final class Reinforcing {
     /** By coarser elements this near to holding is worth the full check [-]. */
     private static final double NEAR = 0.98;
 
-    private final MaterialLibrary library;
-    private final PanelCheck brief = PanelCheck.brief();
-    private final PanelCheck full = new PanelCheck();
-
     /** As good as the best, if it is lighter [-]. */
     private static final double ALIKE = 0.99;
 
@@ -45,6 +41,8 @@ public final class Reinforcing {
 
     /** A forecast below this share of the limit is hopeless [-]. */
     private static final double HOPELESS = 0.99;
+
+    private final MaterialLibrary library;
 
     /** Creates the search with what can be bought. */
     public Reinforcing(MaterialLibrary library) {
@@ -60,18 +58,30 @@ public final class Reinforcing {
         Job bareJob = Laying.bare(job, target);
         Offers offers = new Offers(library, job, bareJob, target, rules);
         offers.refuseNone();
-        Verdict bare = full.check(bareJob);
-        Optional<Verdict> uncut = Laying.uncut(bare.job(), target).map(brief::check);
+        Verdict bare = full(bareJob);
+        Optional<Verdict> uncut = Laying.uncut(bare.job(), target).map(Reinforcing::brief);
         Optional<Verdict> drawn =
                 bareJob.recipes().equals(job.recipes())
                                 && bareJob.panel().turned().equals(job.panel().turned())
                         ? Optional.empty()
-                        : Optional.of(brief.check(job));
+                        : Optional.of(brief(job));
         Search search = new Search(bare, bareJob, target, watch);
         if (!bare.holds()) {
             search.run(offers.all(bare), offers);
         }
         return search.answer(uncut, drawn);
+    }
+
+    /**
+     * Every verdict by a check of its own: a check keeps the last panels it has factored, and none
+     * is asked for twice here.
+     */
+    private static Verdict full(Job job) {
+        return new PanelCheck().check(job);
+    }
+
+    private static Verdict brief(Job job) {
+        return PanelCheck.brief().check(job);
     }
 
     /** One search. */
@@ -80,6 +90,7 @@ public final class Reinforcing {
         private final Job drawnLoads;
         private final Target target;
         private final Watch watch;
+        private final PanelCheck weighing = PanelCheck.brief();
         private final List<Tried> tried = new ArrayList<>();
         private double without;
         private int offered;
@@ -94,7 +105,7 @@ public final class Reinforcing {
         }
 
         void run(List<Measure> measures, Offers offers) {
-            without = brief.mass(bare.job());
+            without = weighing.mass(bare.job());
             Optional<Learning> learning = Learning.of(bare, target, offers);
             List<Tried> all =
                     measures.parallelStream()
@@ -133,7 +144,7 @@ public final class Reinforcing {
 
         private Tried offer(Measure measure, Optional<Learning> learning) {
             Job job = Laying.on(bare.job().withLoadsPlaced(), target, measure);
-            double added = brief.mass(job) - without;
+            double added = weighing.mass(job) - without;
             Tried one = new Tried(measure, job, added, Double.NaN, List.of(), Optional.empty());
             double felt = learning.map(known -> known.felt(one)).orElse(Double.NaN);
             return new Tried(measure, job, added, felt, List.of(), Optional.empty());
@@ -167,7 +178,7 @@ public final class Reinforcing {
         }
 
         private Tried judged(Tried one) {
-            List<Margin> margins = brief.margins(one.job());
+            List<Margin> margins = PanelCheck.brief().margins(one.job());
             return new Tried(
                     one.measure(),
                     one.job(),
@@ -188,7 +199,7 @@ public final class Reinforcing {
         /** Judges in full, loads whose place is looked for looked for again. */
         private Tried inFull(Tried one) {
             Job job = Laying.on(drawnLoads, target, one.measure());
-            return one.confirmed(full.check(job));
+            return one.confirmed(full(job));
         }
 
         Reinforcement answer(Optional<Verdict> uncut, Optional<Verdict> drawn) {
@@ -273,7 +284,7 @@ public final class Reinforcing {
                 Job smaller =
                         Laying.withOpening(
                                 verdict.job().withLoadsPlaced(), Offers.smaller(hole.opening()));
-                Verdict there = brief.check(smaller);
+                Verdict there = brief(smaller);
                 found.add(
                         new Change(
                                 "a " + target.name() + " a fifth smaller",
