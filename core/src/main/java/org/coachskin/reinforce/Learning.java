@@ -79,9 +79,7 @@ final class Learning {
     }
 
     /** Returns the felt stiffness to expect [N/m]; NaN where it cannot be told. */
-    double felt(Tried one) {
-        return one.measure().radius() > 0
-                ? Double.NaN
-                : correction * outlook.felt(one.job().panel());
+    double felt(Measure measure, Panel with) {
+        return measure.radius() > 0 ? Double.NaN : correction * outlook.felt(with);
     }
 }

@@ -145,8 +145,8 @@ public final class Reinforcing {
         private Tried offer(Measure measure, Optional<Learning> learning) {
             Job job = Laying.on(bare.job().withLoadsPlaced(), target, measure);
             double added = weighing.mass(job) - without;
-            Tried one = new Tried(measure, job, added, Double.NaN, List.of(), Optional.empty());
-            double felt = learning.map(known -> known.felt(one)).orElse(Double.NaN);
+            double felt =
+                    learning.map(known -> known.felt(measure, job.panel())).orElse(Double.NaN);
             return new Tried(measure, job, added, felt, List.of(), Optional.empty());
         }
 

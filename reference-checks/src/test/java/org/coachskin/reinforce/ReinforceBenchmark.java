@@ -3,7 +3,6 @@ package org.coachskin.reinforce;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 import org.coachskin.check.Job;
 import org.coachskin.check.Margin;
@@ -45,10 +44,7 @@ public class ReinforceBenchmark {
         Learning learning = Learning.of(bare, window, offers).orElseThrow();
         List<Double> felt = new ArrayList<>();
         for (Measure measure : measures) {
-            Job with = Laying.on(job, window, measure);
-            felt.add(
-                    learning.felt(
-                            new Tried(measure, with, 0, Double.NaN, List.of(), Optional.empty())));
+            felt.add(learning.felt(measure, Laying.on(job, window, measure).panel()));
         }
         return felt;
     }
