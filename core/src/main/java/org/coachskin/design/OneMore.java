@@ -96,32 +96,12 @@ public record OneMore(Verdict before, List<Step> steps) {
         Schedule.Board board = schedule.board();
         String outside = board == null ? "" : " outside";
         last(schedule.outside())
-                .ifPresent(
-                        ply ->
-                                found.put(
-                                        "one more "
-                                                + StackChanges.grams(ply.cloth())
-                                                + " ply"
-                                                + outside,
-                                        schedule.withOutside(
-                                                StackChanges.plus(schedule.outside(), ply))));
-        last(schedule.inside())
-                .ifPresent(
-                        ply ->
-                                found.put(
-                                        "one more "
-                                                + StackChanges.grams(ply.cloth())
-                                                + " ply inside",
-                                        schedule.withInside(
-                                                StackChanges.plus(schedule.inside(), ply))));
+                .ifPresent(ply -> StackChanges.putOutside(found, schedule, ply, outside));
+        last(schedule.inside()).ifPresent(ply -> StackChanges.putInside(found, schedule, ply));
         if (board != null) {
             found.put(
                     "5 mm more foam",
-                    schedule.withBoard(
-                            new Schedule.Board(
-                                    board.foam(),
-                                    board.thickness() + FOAM,
-                                    board.thicknessSpread())));
+                    schedule.withBoard(board.withThickness(board.thickness() + FOAM)));
             new StackChanges(library).putDenser(found, schedule, board);
         }
         if (last(schedule.outside()).isPresent() || last(schedule.inside()).isPresent()) {

@@ -28,15 +28,11 @@ final class StackChanges {
     Map<String, Schedule> stronger(Schedule schedule) {
         Map<String, Schedule> found = new LinkedHashMap<>();
         for (Cloth cloth : cloths(schedule)) {
-            Schedule.Item ply = new Schedule.Wet(cloth, 0);
+            Schedule.Wet ply = new Schedule.Wet(cloth, 0);
             if (!schedule.inside().isEmpty()) {
-                found.put(
-                        "one more " + grams(cloth) + " ply inside",
-                        schedule.withInside(plus(schedule.inside(), ply)));
+                putInside(found, schedule, ply);
             }
-            found.put(
-                    "one more " + grams(cloth) + " ply outside",
-                    schedule.withOutside(plus(schedule.outside(), ply)));
+            putOutside(found, schedule, ply, " outside");
         }
         Schedule.Board board = schedule.board();
         if (board != null) {
@@ -72,6 +68,20 @@ final class StackChanges {
         return found;
     }
 
+    static void putInside(Map<String, Schedule> found, Schedule schedule, Schedule.Wet ply) {
+        found.put(
+                "one more " + grams(ply.cloth()) + " ply inside",
+                schedule.withInside(plus(schedule.inside(), ply)));
+    }
+
+    /** Puts one more ply outside, or where there is no inside, {@code where} in words. */
+    static void putOutside(
+            Map<String, Schedule> found, Schedule schedule, Schedule.Wet ply, String where) {
+        found.put(
+                "one more " + grams(ply.cloth()) + " ply" + where,
+                schedule.withOutside(plus(schedule.outside(), ply)));
+    }
+
     private static void putThickness(
             Map<String, Schedule> found,
             Schedule schedule,
@@ -79,14 +89,12 @@ final class StackChanges {
             double thickness) {
         found.put(
                 "foam " + millimetres(thickness) + " instead of " + millimetres(board.thickness()),
-                schedule.withBoard(
-                        new Schedule.Board(board.foam(), thickness, board.thicknessSpread())));
+                schedule.withBoard(board.withThickness(thickness)));
     }
 
     /** Puts the next density that is sold, if there is one. */
     void putDenser(Map<String, Schedule> found, Schedule schedule, Schedule.Board board) {
-        MaterialLibrary.soldDensities(board.foam().kind()).stream()
-                .filter(density -> density > board.foam().density() * 1.02)
+        MaterialLibrary.soldDenser(board.foam()).stream()
                 .findFirst()
                 .ifPresent(density -> putDensity(found, schedule, board, density));
     }
@@ -110,8 +118,7 @@ final class StackChanges {
                         .filter(table -> table.equals(own.withName(table.name())))
                         .flatMap(table -> library.foam(own.kind(), density))
                         .orElse(FoamLaw.atDensity(own, density));
-        return schedule.withBoard(
-                new Schedule.Board(foam, board.thickness(), board.thicknessSpread()));
+        return schedule.withBoard(board.withFoam(foam));
     }
 
     /** Cloths of the file, heaviest last, and the lightest usual one of the table. */
@@ -133,7 +140,7 @@ final class StackChanges {
                 .toList();
     }
 
-    static List<Schedule.Item> plus(List<Schedule.Item> skin, Schedule.Item ply) {
+    private static List<Schedule.Item> plus(List<Schedule.Item> skin, Schedule.Item ply) {
         List<Schedule.Item> more = new ArrayList<>(skin);
         more.add(ply);
         return more;
@@ -143,7 +150,7 @@ final class StackChanges {
         return skin.subList(0, skin.size() - 1);
     }
 
-    static String grams(Cloth cloth) {
+    private static String grams(Cloth cloth) {
         return Math.round(1000 * cloth.arealMass()) + " g";
     }
 

@@ -312,6 +312,16 @@ public record Schedule(
         public Board {
             Require.positive("foam thickness", thickness, "m");
         }
+
+        /** Returns this board of another foam. */
+        public Board withFoam(Foam other) {
+            return new Board(other, thickness, thicknessSpread);
+        }
+
+        /** Returns this board in another thickness [m], spread as much. */
+        public Board withThickness(double other) {
+            return new Board(foam, other, thicknessSpread);
+        }
     }
 
     /**

@@ -300,6 +300,13 @@ public final class MaterialLibrary {
         };
     }
 
+    /** Returns the densities above that of a foam in which its kind is sold [kg/m^3]. */
+    public static List<Double> soldDenser(Foam foam) {
+        return soldDensities(foam.kind()).stream()
+                .filter(density -> density > foam.density() * 1.02)
+                .toList();
+    }
+
     /** Returns the source of the sold thicknesses and densities. */
     public static Source soldSource() {
         return new Source(

@@ -126,21 +126,14 @@ public record ZoneRecipe(String name, Region region, Build build) {
             Schedule.Board board = board(schedule);
             return foamed(
                     schedule,
-                    new Schedule.Board(
-                            other.foam().orElse(board.foam()),
-                            other.thickness(),
-                            board.thicknessSpread()),
+                    board.withFoam(other.foam().orElse(board.foam()))
+                            .withThickness(other.thickness()),
                     other.over());
         }
         if (build instanceof FoamStrip strip) {
             Schedule.Board board = board(schedule);
             return foamed(
-                    schedule,
-                    new Schedule.Board(
-                            board.foam(),
-                            board.thickness() + strip.more(),
-                            board.thicknessSpread()),
-                    strip.over());
+                    schedule, board.withThickness(board.thickness() + strip.more()), strip.over());
         }
         NoFoam lip = (NoFoam) build;
         List<Schedule.Item> all = turned(schedule.inside());
