@@ -52,7 +52,7 @@ class FileLinesTest {
                                     new Build.Strip(0.012, List.of(ply), 0.03),
                                     new Build.Insert(denser, List.of()));
             for (Build build : builds) {
-                boolean turned = target.turned().isPresent() && build.plies() == 0;
+                boolean turned = target.turned().isPresent() && !(build instanceof Build.Plies);
                 // With its bevel and the ply past it a strip wants 60 mm more.
                 double width = build instanceof Build.Strip ? 0.04 : 0.06;
                 assertSame(folder, DOOR, target, new Measure(build, width, turned, 0));

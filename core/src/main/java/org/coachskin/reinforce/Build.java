@@ -10,11 +10,6 @@ public sealed interface Build {
     /** Returns the row it is found in, in a few words. */
     String words();
 
-    /** Returns by how many plies the skins become less alike there; below 0 for more alike. */
-    default int plies() {
-        return 0;
-    }
-
     /** Nothing: a turned edge or a rounder corner alone. */
     record Nothing() implements Build {
         @Override
@@ -45,8 +40,8 @@ public sealed interface Build {
             return inside + " more " + cloth + " inside, " + outside + " more outside";
         }
 
-        @Override
-        public int plies() {
+        /** Returns how many lie on one side at most. */
+        int most() {
             return Math.max(inside, outside);
         }
     }
@@ -106,11 +101,6 @@ public sealed interface Build {
                     + Words.cloth(ply)
                     + (count == 1 ? " ply" : " plies")
                     + " in the lip";
-        }
-
-        @Override
-        public int plies() {
-            return count;
         }
     }
 }

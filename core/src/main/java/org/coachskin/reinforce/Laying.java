@@ -110,16 +110,10 @@ public final class Laying {
     /** Returns the zones of a measure, the widest first. */
     public static List<ZoneRecipe> recipes(Panel panel, Target target, Measure measure) {
         double width = measure.width();
-        String name =
-                switch (kind(target)) {
-                    case HOLE -> "ring round the " + target.name();
-                    case EDGE -> "band at the " + target.name();
-                    case PAD -> "patch under the " + target.name();
-                    case LIP -> target.name();
-                };
+        String name = target.zone();
         if (measure.build() instanceof Build.Plies plies) {
             List<ZoneRecipe> steps = new ArrayList<>();
-            int most = Math.max(plies.inside(), plies.outside());
+            int most = plies.most();
             for (int k = 1; k <= most; k++) {
                 steps.add(
                         new ZoneRecipe(
@@ -171,21 +165,6 @@ public final class Laying {
                             new ZoneRecipe.NoFoam(all, drawn.flush())));
         }
         return List.of();
-    }
-
-    private enum Kind {
-        HOLE,
-        EDGE,
-        PAD,
-        LIP
-    }
-
-    private static Kind kind(Target target) {
-        return target instanceof Target.Hole
-                ? Kind.HOLE
-                : target instanceof Target.Along
-                        ? Kind.EDGE
-                        : target instanceof Target.Hardware ? Kind.PAD : Kind.LIP;
     }
 
     private static List<Schedule.Item> copies(Schedule.Item ply, int count) {

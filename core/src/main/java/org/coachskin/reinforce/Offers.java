@@ -203,8 +203,7 @@ final class Offers {
                 builds.add(strip(thickness, one));
             }
         }
-        MaterialLibrary.soldDensities(board.foam().kind()).stream()
-                .filter(density -> density > board.foam().density() * 1.02)
+        MaterialLibrary.soldDenser(board.foam()).stream()
                 .limit(target instanceof Target.Hardware ? 3 : 1)
                 .flatMap(density -> library.foam(board.foam().kind(), density).stream())
                 .forEach(foam -> builds.add(new Build.Insert(foam, List.of())));
@@ -282,7 +281,7 @@ final class Offers {
             for (double width : widths(build)) {
                 lines.add(width);
                 if (build instanceof Build.Plies plies) {
-                    for (int k = 1; k < plies.plies(); k++) {
+                    for (int k = 1; k < plies.most(); k++) {
                         lines.add(Practice.rounded(width - k * Practice.STEP));
                     }
                 } else if (build instanceof Build.Strip strip && !strip.over().isEmpty()) {
@@ -301,7 +300,7 @@ final class Offers {
                     && width + Laying.landing(strip) <= room.plies() + slack;
         }
         return width <= room.plies() + slack
-                && (!(build instanceof Build.Plies plies) || Laying.fits(width, plies.plies()));
+                && (!(build instanceof Build.Plies plies) || Laying.fits(width, plies.most()));
     }
 
     /** Cloths of the file, the heaviest first, laid along the sides; two at most. */

@@ -20,6 +20,9 @@ public sealed interface Target {
     /** Returns what it is called in the panel file. */
     String name();
 
+    /** Returns what the zone is called that reinforces it. */
+    String zone();
+
     /** Returns the part of a panel that reaches {@code width} away from it [m]. */
     Region region(Panel panel, double width);
 
@@ -40,6 +43,11 @@ public sealed interface Target {
         @Override
         public String name() {
             return opening.name();
+        }
+
+        @Override
+        public String zone() {
+            return "ring round the " + name();
         }
 
         @Override
@@ -68,6 +76,11 @@ public sealed interface Target {
         @Override
         public String name() {
             return edge.words();
+        }
+
+        @Override
+        public String zone() {
+            return "band at the " + name();
         }
 
         @Override
@@ -100,6 +113,11 @@ public sealed interface Target {
         }
 
         @Override
+        public String zone() {
+            return "patch under the " + name();
+        }
+
+        @Override
         public Region region(Panel panel, double width) {
             return new Region.Box(
                     Math.max(0, pad.x() - pad.sizeX() / 2 - width),
@@ -127,6 +145,11 @@ public sealed interface Target {
         @Override
         public String name() {
             return recipe.name();
+        }
+
+        @Override
+        public String zone() {
+            return name();
         }
 
         @Override
