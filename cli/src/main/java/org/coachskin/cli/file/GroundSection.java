@@ -275,7 +275,7 @@ final class GroundSection {
     }
 
     private boolean isOn(Ground ground, Section keys, Opening opening) {
-        List<Shape.Point> rim = Ground.rim(opening);
+        List<Shape.Point> rim = opening.rim();
         double[] x = rim.stream().mapToDouble(Shape.Point::x).sorted().toArray();
         double[] y = rim.stream().mapToDouble(Shape.Point::y).sorted().toArray();
         int last = x.length - 1;
