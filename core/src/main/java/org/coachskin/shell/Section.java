@@ -132,6 +132,17 @@ final class Section {
         rigidity[(row + 1) * STRAINS + row + 1] = m.m22();
     }
 
+    /** Writes the strains of gradients, STRAINS values from {@code at} on. */
+    void strains(double[] gradients, double[] out, int at) {
+        for (int r = 0; r < STRAINS; r++) {
+            double sum = 0;
+            for (int g = 0; g < GRADIENTS; g++) {
+                sum += strain[r * GRADIENTS + g] * gradients[g];
+            }
+            out[at + r] = sum;
+        }
+    }
+
     /** Returns what the strains of some rows resist, against gradients. */
     private double[] onGradients(int from, int to) {
         double[] half = new double[STRAINS * GRADIENTS];

@@ -105,11 +105,7 @@ public final class ShellFamily {
         work = new DMatrixRMaj(m, 1);
         fixed = new DMatrixRMaj(m, m);
         for (int i = 0; i < m; i++) {
-            double sum = 0;
-            for (int k = 0; k < forces.length; k++) {
-                sum += forces[k] * solutions.get(i)[k];
-            }
-            work.set(i, 0, sum);
+            work.set(i, 0, Work.dot(forces, solutions.get(i)));
             for (int j = 0; j < m; j++) {
                 fixed.set(i, j, yielding(solutions.get(i), solutions.get(j)));
             }
@@ -158,7 +154,7 @@ public final class ShellFamily {
         double[] g = new double[3 * basis.size];
         double[] gradients = new double[Section.GRADIENTS];
         double[] strains = new double[n];
-        double[] strain = first.model.section(0).strain;
+        Section section = first.model.section(0);
         for (int t : part) {
             double[][] fields = new double[m][];
             for (int i = 0; i < m; i++) {
@@ -168,13 +164,7 @@ public final class ShellFamily {
                 double area = grid.elements[t].gradients(reference, q, g);
                 for (int i = 0; i < m; i++) {
                     Model.gradients(fields[i], g, gradients);
-                    for (int r = 0; r < STRAINS; r++) {
-                        double s = 0;
-                        for (int k = 0; k < Section.GRADIENTS; k++) {
-                            s += strain[r * Section.GRADIENTS + k] * gradients[k];
-                        }
-                        strains[i * STRAINS + r] = s;
-                    }
+                    section.strains(gradients, strains, i * STRAINS);
                 }
                 for (int i = 0; i < n; i++) {
                     double by = area * strains[i];
@@ -224,12 +214,7 @@ public final class ShellFamily {
 
     /** Returns the forecast work of the loads on a member, twice the energy it takes up [N m]. */
     public double work(Panel member) {
-        double[] shares = shares(member);
-        double sum = 0;
-        for (int i = 0; i < shares.length; i++) {
-            sum += shares[i] * work.get(i, 0);
-        }
-        return sum;
+        return Work.dot(shares(member), work.data);
     }
 
     /** Returns how much of each solution there is in a member's. */
@@ -245,11 +230,7 @@ public final class ShellFamily {
             double[] forces = new double[first.model.unknowns.count];
             wall.addForces(solutions.get(j), forces);
             for (int i = 0; i < m; i++) {
-                double sum = 0;
-                for (int u = 0; u < forces.length; u++) {
-                    sum += solutions.get(i)[u] * forces[u];
-                }
-                k.add(i, j, sum);
+                k.add(i, j, Work.dot(forces, solutions.get(i)));
             }
         }
         DMatrixRMaj shares = new DMatrixRMaj(m, 1);

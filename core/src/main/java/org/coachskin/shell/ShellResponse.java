@@ -164,14 +164,8 @@ public final class ShellResponse implements Response {
     }
 
     private double[] strains(int t, double[] local) {
-        double[] g = shell.model.gradients(solution, t, local);
-        Section section = shell.model.section(t);
         double[] strain = new double[Section.STRAINS];
-        for (int r = 0; r < Section.STRAINS; r++) {
-            for (int i = 0; i < Section.GRADIENTS; i++) {
-                strain[r] += section.strain[r * Section.GRADIENTS + i] * g[i];
-            }
-        }
+        shell.model.section(t).strains(shell.model.gradients(solution, t, local), strain, 0);
         return strain;
     }
 
