@@ -34,15 +34,13 @@ class WeightsTest {
     private static Job job(List<ZoneRecipe> recipes, List<Opening> openings, boolean turned) {
         Panel panel =
                 new Panel(
-                        "door",
-                        0.6,
-                        0.9,
-                        Crown.FLAT,
-                        LAID.laminate(),
-                        new Support.Fittings(TestFittings.hinged(0.6, 0.9, 0.02)),
-                        new Shape.Rectangle(0.6, 0.9, 0),
-                        openings,
-                        List.of());
+                                "door",
+                                0.6,
+                                0.9,
+                                Crown.FLAT,
+                                LAID.laminate(),
+                                new Support.Fittings(TestFittings.hinged(0.6, 0.9, 0.02)))
+                        .withOpenings(openings);
         return Job.of(
                 turned
                         ? panel.withTurned(List.of(new TurnedEdge.Round("window", Height.INSIDE)))

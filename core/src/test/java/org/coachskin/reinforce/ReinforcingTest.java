@@ -58,15 +58,14 @@ class ReinforcingTest {
     private static Job job(Schedule schedule, double times, Opening... openings) {
         Panel panel =
                 new Panel(
-                        "hatch",
-                        0.5,
-                        0.4,
-                        Crown.FLAT,
-                        schedule.laminate(),
-                        new Support.Fittings(TestFittings.hinged(0.5, 0.4, 0.03)),
-                        new Shape.Rectangle(0.5, 0.4, 0),
-                        List.of(openings.length == 0 ? new Opening[] {VENT} : openings),
-                        List.of());
+                                "hatch",
+                                0.5,
+                                0.4,
+                                Crown.FLAT,
+                                schedule.laminate(),
+                                new Support.Fittings(TestFittings.hinged(0.5, 0.4, 0.03)))
+                        .withOpenings(
+                                List.of(openings.length == 0 ? new Opening[] {VENT} : openings));
         Limits s = Limits.STANDARD;
         Limits limits =
                 new Limits(
@@ -267,35 +266,27 @@ class ReinforcingTest {
     void saysThatThereIsNoRoom() {
         Opening near = new Opening("vent", new Shape.Circle(0.1), 0.25, 0.065);
         Job job = job(1.25, near);
-        NoAnswerException e =
-                assertThrows(
-                        NoAnswerException.class,
-                        () ->
-                                reinforcing.of(
-                                        job,
-                                        vent(job),
-                                        new Rules(EnumSet.of(Rules.Means.PLIES), 1, 1),
-                                        Watch.NOBODY));
 
         assertEquals(
                 "There is no room to reinforce the vent: a band wants 20 mm, and there are 15 mm.",
-                e.problem().what());
+                refused(job, Rules.Means.PLIES));
     }
 
     @Test
     void saysThatNothingIsLeftToTry() {
-        Job job = job(1.25);
-        NoAnswerException e =
-                assertThrows(
-                        NoAnswerException.class,
-                        () ->
-                                reinforcing.of(
-                                        job,
-                                        vent(job),
-                                        new Rules(EnumSet.of(Rules.Means.INSERT), 1, 1),
-                                        Watch.NOBODY));
+        assertEquals(
+                "Of what is allowed nothing is left to try for the vent.",
+                refused(job(1.25), Rules.Means.INSERT));
+    }
 
-        assertEquals("Of what is allowed nothing is left to try for the vent.", e.problem().what());
+    /** What it says where nothing can be tried but one means. */
+    private String refused(Job job, Rules.Means means) {
+        Rules rules = new Rules(EnumSet.of(means), 1, 1);
+        return assertThrows(
+                        NoAnswerException.class,
+                        () -> reinforcing.of(job, vent(job), rules, Watch.NOBODY))
+                .problem()
+                .what();
     }
 
     @Test

@@ -9,7 +9,6 @@ import java.util.List;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
-import org.coachskin.TestFittings;
 import org.coachskin.TestSchedules;
 import org.coachskin.laminate.Laminate;
 import org.coachskin.laminate.Patch;
@@ -52,20 +51,18 @@ class ShellFamilyTest {
 
     private static final Panel BARE =
             new Panel(
-                    "hatch",
-                    0.5,
-                    0.4,
-                    Crown.FLAT,
-                    SCHEDULE.laminate(),
-                    new Support.Fittings(
-                            List.<Fitting>of(
-                                    Fitting.Pad.hinge("left hinge", 0.05, 0.03),
-                                    Fitting.Pad.hinge("right hinge", 0.45, 0.03),
-                                    Fitting.Pad.latch("latch", 0.25, 0.375),
-                                    TestFittings.hinged(0.5, 0.4, 0.03).get(3))),
-                    new Shape.Rectangle(0.5, 0.4, 0),
-                    List.of(VENT),
-                    List.of());
+                            "hatch",
+                            0.5,
+                            0.4,
+                            Crown.FLAT,
+                            SCHEDULE.laminate(),
+                            new Support.Fittings(
+                                    List.<Fitting>of(
+                                            Fitting.Pad.hinge("left hinge", 0.05, 0.03),
+                                            Fitting.Pad.hinge("right hinge", 0.45, 0.03),
+                                            Fitting.Pad.latch("latch", 0.25, 0.375),
+                                            Fitting.RubberSeal.allRound())))
+                    .withOpenings(List.of(VENT));
 
     private static final List<Region> REGIONS =
             List.of(new Region.Around("vent", 0.06), new Region.Around("vent", 0.03));
