@@ -1,11 +1,14 @@
 package org.coachskin.cli;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
 import java.util.regex.Pattern;
 import org.coachskin.laminate.Schedule;
 import org.coachskin.material.Foam;
+import org.coachskin.panel.Edge;
+import org.coachskin.panel.Height;
 import org.coachskin.panel.Region;
 import org.coachskin.panel.ZoneRecipe;
 import org.coachskin.reinforce.Build;
@@ -18,7 +21,7 @@ import org.coachskin.reinforce.Tried;
 /** A reinforcement as lines to write in the panel file. */
 final class FileLines {
 
-    private static final Pattern PLAIN = Pattern.compile("[A-Za-z][A-Za-z0-9 _-]*");
+    private static final Pattern PLAIN = Pattern.compile("(?:\\d+ x )?[A-Za-z][A-Za-z0-9 _/^.-]*");
 
     private FileLines() {}
 
@@ -27,15 +30,7 @@ final class FileLines {
         Measure measure = tried.measure();
         List<String> lines = new ArrayList<>();
         if (measure.build() instanceof Build.InLip && target instanceof Target.Lip lip) {
-            ZoneRecipe recipe = Laying.recipes(tried.job().panel(), target, measure).get(0);
-            Region.AlongEdges band = (Region.AlongEdges) lip.recipe().region();
-            ZoneRecipe.NoFoam bare = (ZoneRecipe.NoFoam) recipe.build();
-            lines.add(
-                    "lip: {width: "
-                            + mm(band.width())
-                            + ", more plies: "
-                            + plies(bare.more())
-                            + "}");
+            lines.add(lip(Laying.recipes(tried.job().panel(), lip, measure).get(0)));
             return lines;
         }
         List<ZoneRecipe> recipes = Laying.recipes(tried.job().panel(), target, measure);
@@ -45,10 +40,10 @@ final class FileLines {
                 String skins =
                         (plies.inside() == 0
                                         ? ""
-                                        : ", inside: " + copies(plies.ply(), plies.inside()))
+                                        : ", inside: " + plies(plies.ply(), plies.inside()))
                                 + (plies.outside() == 0
                                         ? ""
-                                        : ", outside: " + copies(plies.ply(), plies.outside()));
+                                        : ", outside: " + plies(plies.ply(), plies.outside()));
                 boolean steps = recipes.size() > 1;
                 lines.add(
                         "  - {"
@@ -67,6 +62,21 @@ final class FileLines {
             lines.add("and in the opening   corner radius: " + mm(measure.radius()));
         }
         return lines;
+    }
+
+    private static String lip(ZoneRecipe recipe) {
+        Region.AlongEdges band = (Region.AlongEdges) recipe.region();
+        ZoneRecipe.NoFoam bare = (ZoneRecipe.NoFoam) recipe.build();
+        List<String> edges = band.edges().stream().map(Edge::words).toList();
+        return "lip: {width: "
+                + mm(band.width())
+                + (edges.size() == Edge.values().length
+                        ? ""
+                        : ", at: [" + String.join(", ", edges) + "]")
+                + ", more plies: "
+                + plies(bare.more())
+                + (bare.flush() == Height.INSIDE ? ", flush: inside" : "")
+                + "}";
     }
 
     private static String zone(ZoneRecipe recipe) {
@@ -117,16 +127,31 @@ final class FileLines {
                 + "}";
     }
 
-    private static String plies(List<Schedule.Item> plies) {
-        return plies.isEmpty() ? "[]" : copies(plies.get(0), plies.size());
+    private static String plies(Schedule.Item ply, int count) {
+        return plies(Collections.nCopies(count, ply));
     }
 
-    private static String copies(Schedule.Item ply, int count) {
+    private static String plies(List<Schedule.Item> plies) {
+        List<String> words = new ArrayList<>();
+        int to;
+        for (int from = 0; from < plies.size(); from = to) {
+            to = from + 1;
+            while (to < plies.size() && plies.get(to).equals(plies.get(from))) {
+                to++;
+            }
+            words.add(ply(plies.get(from), to - from));
+        }
+        return "[" + String.join(", ", words) + "]";
+    }
+
+    private static String ply(Schedule.Item ply, int count) {
         String cloth =
                 ply instanceof Schedule.Wet wet
                         ? wet.cloth().name()
                         : ((Schedule.Given) ply).ply().name();
-        return "[" + (count == 1 ? "" : count + " x ") + cloth + "]";
+        String laid = name((count == 1 ? "" : count + " x ") + cloth);
+        String angle = Figures.decimals(StrictMath.toDegrees(ply.angle()), 2);
+        return angle.equals("0") ? laid : "{cloth: " + laid + ", angle: " + angle + " deg}";
     }
 
     /** Returns a name, in quotes where YAML could take it for something else. */

@@ -62,6 +62,28 @@ class FileLinesTest {
         assertSame(folder, HATCH, lip, new Measure(new Build.InLip(ply, 2), 0, false, 0));
     }
 
+    @Test
+    void whatIsSaidOfALipStays(@TempDir Path folder) throws IOException {
+        Path file = folder.resolve("hatch.yaml");
+        Files.writeString(
+                file,
+                Files.readString(HATCH)
+                                .replaceFirst(
+                                        "(?m)^lip: .*$",
+                                        "lip: {width: 30 mm, at: [rear edge, left edge], flush: inside,"
+                                                + " more plies: [{cloth: plain glass 160 g/m^2, angle: 45 deg}, my own]}")
+                        + """
+                        my plies:
+                          my own: {E1: 18 GPa, nu12: 0.13, G12: 3 GPa, thickness: 0.4 mm, density: 1700 kg/m^3,
+                                   tension 1: 250 MPa, compression 1: 200 MPa, shear 12: 50 MPa}
+                        """);
+        Job job = PanelFile.read(file).asDrawn();
+        Target lip = Target.named(job, "lip").orElseThrow();
+        Schedule.Item ply = job.schedule().inside().get(0);
+
+        assertSame(folder, file, lip, new Measure(new Build.InLip(ply, 2), 0, false, 0));
+    }
+
     private static void assertSame(Path folder, Path file, Target target, Measure measure)
             throws IOException {
         Job job = Laying.on(PanelFile.read(file).asDrawn(), target, measure);
