@@ -37,12 +37,6 @@ final class CheckCommand implements Subcommand {
 
     @Override
     public Outcome run(ParseResult given) {
-        try (Progress progress = Progress.of("checking", STAGES)) {
-            return answer(given, progress);
-        }
-    }
-
-    private static Outcome answer(ParseResult given, Progress progress) {
         Figures figures = Panels.units(given);
         String name = Subcommand.argumentsOf(given)[0];
         PanelFile file = Panels.read(name);
@@ -51,41 +45,47 @@ final class CheckCommand implements Subcommand {
             throw Panels.refused(
                     "A report holds every why.", "Write   --report   or   --why   , not both.");
         }
-        PanelCheck check = new PanelCheck();
-        Verdict verdict = check.check(file.asDrawn());
-        progress.step();
-        int status = verdict.holds() ? Outcome.HOLDS : Outcome.DOES_NOT_HOLD;
-        if (given.hasMatchedOption("--why")) {
-            String words = given.matchedOptionValue("--why", "");
-            return Outcome.answer(status, new WhyPage(verdict, figures).about(words));
-        }
-        Cures cures = new Cures(file.library());
-        List<Change> changes =
-                Remarks.clearly(verdict) ? cures.toLeaveOut(verdict) : cures.toCure(verdict);
-        progress.step();
-        StripTest strip = StripTest.of(verdict.job().schedule());
         boolean all = given.hasMatchedOption("--all");
         boolean json = given.hasMatchedOption("--json");
-        Map<Mode, Spread> spreads = all || json ? Reserves.of(verdict) : Map.of();
-        Optional<Swept> swept = swept(check, verdict.job());
-        progress.step();
-        String text =
-                json
-                        ? Json.text(VerdictJson.check(verdict, spreads, changes, strip, swept))
-                        : new CheckPage(name, file, verdict, figures)
-                                .text(changes, strip, all, spreads, swept);
+        PanelCheck check = new PanelCheck();
+        Verdict verdict;
+        int status;
+        List<Change> changes;
+        Map<Mode, Spread> spreads;
+        Optional<Swept> swept;
+        try (Progress progress = Progress.of("checking", STAGES)) {
+            verdict = check.check(file.asDrawn());
+            progress.step();
+            status = verdict.holds() ? Outcome.HOLDS : Outcome.DOES_NOT_HOLD;
+            if (given.hasMatchedOption("--why")) {
+                String words = given.matchedOptionValue("--why", "");
+                return Outcome.answer(status, new WhyPage(verdict, figures).about(words));
+            }
+            Cures cures = new Cures(file.library());
+            changes = Remarks.clearly(verdict) ? cures.toLeaveOut(verdict) : cures.toCure(verdict);
+            progress.step();
+            spreads = all || json ? Reserves.of(verdict) : Map.of();
+            swept = swept(check, verdict.job());
+            progress.step();
+        }
+        StripTest strip = StripTest.of(verdict.job().schedule());
         report.ifPresent(
                 to ->
                         to.write(
-                                CheckReport.of(
+                                () ->
+                                        CheckReport.of(
                                                 name,
                                                 file,
                                                 verdict,
                                                 changes,
                                                 strip,
                                                 check.picture(verdict, figures.weights()),
-                                                figures)
-                                        .page()));
+                                                figures)));
+        String text =
+                json
+                        ? Json.text(VerdictJson.check(verdict, spreads, changes, strip, swept))
+                        : new CheckPage(name, file, verdict, figures)
+                                .text(changes, strip, all, spreads, swept);
         return Outcome.answer(status, text);
     }
 

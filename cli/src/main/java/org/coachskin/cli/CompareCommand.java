@@ -48,14 +48,14 @@ final class CompareCommand implements Subcommand {
         report.ifPresent(
                 to ->
                         to.write(
-                                CompareReport.of(
+                                () ->
+                                        CompareReport.of(
                                                 title,
                                                 List.of(names),
                                                 files,
                                                 comparison,
                                                 page,
-                                                figures)
-                                        .page()));
+                                                figures)));
         String text =
                 given.hasMatchedOption("--json")
                         ? Json.text(CompareJson.of(comparison, oneMore))

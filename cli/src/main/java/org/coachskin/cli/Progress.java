@@ -10,8 +10,9 @@ import me.tongfei.progressbar.ProgressBarStyle;
 import org.jspecify.annotations.Nullable;
 
 /**
- * How far long work has come, on one line of the terminal that is wiped at the end. Work of less
- * than a second shows nothing, nor does any where nobody looks: in a pipe, in a file.
+ * How far long work has come, on one line of the terminal that is wiped at the end, also where
+ * somebody stops the command. Work of less than a second shows nothing, nor does any where nobody
+ * looks: in a pipe, in a file.
  *
  * <p>Steps may be taken by several threads.
  */
@@ -22,10 +23,14 @@ final class Progress implements AutoCloseable {
 
     private static final Duration SHOWN_FROM = Duration.ofSeconds(1);
 
-    /** The last column stays free, so that no terminal breaks the line. */
+    /** What is wiped: not the last column, so that no terminal breaks the line. */
     private static final int WIDTH = Page.WIDTH - 2;
 
+    /** Room behind the line for the {@code ^C} of a terminal. */
+    private static final int STOPPED = 2;
+
     private final Consumer<String> terminal;
+    private final Thread stopped = new Thread(this::wipe, "progress");
     private final long start = System.nanoTime();
     private final Duration shownFrom;
     private final @Nullable ProgressBar bar;
@@ -39,8 +44,16 @@ final class Progress implements AutoCloseable {
      */
     static Progress of(String task, int steps) {
         Consumer<String> terminal = text -> Main.print(FileDescriptor.err, text);
-        return new Progress(
-                task, steps, Boolean.getBoolean(ON_A_TERMINAL) ? terminal : null, SHOWN_FROM);
+        boolean seen = Boolean.getBoolean(ON_A_TERMINAL);
+        Progress progress = new Progress(task, steps, seen ? terminal : null, SHOWN_FROM);
+        if (seen) {
+            try {
+                Runtime.getRuntime().addShutdownHook(progress.stopped);
+            } catch (IllegalStateException e) {
+                // It is being stopped already; what is begun now ends by itself.
+            }
+        }
+        return progress;
     }
 
     Progress(String task, int steps, @Nullable Consumer<String> terminal, Duration shownFrom) {
@@ -54,7 +67,10 @@ final class Progress implements AutoCloseable {
                                 .setInitialMax(steps)
                                 .setStyle(ProgressBarStyle.ASCII)
                                 .setUpdateIntervalMillis(250)
-                                .setConsumer(new DelegatingProgressBarConsumer(this::draw, WIDTH))
+                                .continuousUpdate()
+                                .setConsumer(
+                                        new DelegatingProgressBarConsumer(
+                                                this::draw, WIDTH - STOPPED))
                                 .build();
     }
 
@@ -72,14 +88,30 @@ final class Progress implements AutoCloseable {
         }
     }
 
+    /** Has taken so many steps in all. */
+    void at(int steps) {
+        if (bar != null) {
+            bar.stepTo(steps);
+        }
+    }
+
+    private void wipe() {
+        if (shown) {
+            terminal.accept("\r" + " ".repeat(WIDTH) + "\r");
+        }
+    }
+
     /** Ends the work and wipes the line. */
     @Override
     public void close() {
         if (bar != null) {
             bar.close();
         }
-        if (shown) {
-            terminal.accept("\r" + " ".repeat(WIDTH) + "\r");
+        wipe();
+        try {
+            Runtime.getRuntime().removeShutdownHook(stopped);
+        } catch (IllegalStateException e) {
+            // It is being stopped: the line is wiped twice.
         }
     }
 }

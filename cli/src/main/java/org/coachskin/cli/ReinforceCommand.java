@@ -61,7 +61,7 @@ final class ReinforceCommand implements Subcommand {
                 found.stopped() ? Outcome.NO_ANSWER : holds ? Outcome.HOLDS : Outcome.DOES_NOT_HOLD;
         String page = new ReinforcePage(name, file, found, figures).text();
         report.ifPresent(
-                to -> to.write(ReinforceReport.of(name, file, found, page, figures).page()));
+                to -> to.write(() -> ReinforceReport.of(name, file, found, page, figures)));
         String text = given.hasMatchedOption("--json") ? Json.text(ReinforceJson.of(found)) : page;
         return Outcome.answer(status, text);
     }
@@ -146,7 +146,6 @@ final class ReinforceCommand implements Subcommand {
     private static final class Seen implements Watch, AutoCloseable {
         private final Interrupt interrupt;
         private @Nullable Progress progress;
-        private int steps;
 
         Seen(Interrupt interrupt) {
             this.interrupt = interrupt;
@@ -157,9 +156,7 @@ final class ReinforceCommand implements Subcommand {
             Progress known =
                     Optional.ofNullable(progress).orElseGet(() -> Progress.of("trying", of));
             progress = known;
-            for (; steps < count; steps++) {
-                known.step();
-            }
+            known.at(count);
         }
 
         @Override

@@ -13,6 +13,8 @@ import java.nio.file.attribute.PosixFilePermissions;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Supplier;
+import org.coachskin.cli.report.Report;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.ParseResult;
 
@@ -104,11 +106,22 @@ final class ReportFile {
     }
 
     /**
-     * Writes the file: beside its place first, then in one step into it.
+     * Works the report out, which may take a while, and writes it.
      *
      * @throws Refused when it cannot be written; what was there before stays
      */
-    void write(String text) {
+    void write(Supplier<Report> report) {
+        String page;
+        try (Progress progress = Progress.of("drawing the report", -1)) {
+            Report drawn = report.get();
+            progress.step();
+            page = drawn.page();
+        }
+        write(page);
+    }
+
+    /** Writes the file: beside its place first, then in one step into it. */
+    private void write(String text) {
         Path beside = null;
         try {
             // A link stays a link; what it leads to is written.

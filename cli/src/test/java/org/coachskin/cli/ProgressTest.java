@@ -4,10 +4,15 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
 import java.util.concurrent.CopyOnWriteArrayList;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.condition.DisabledOnOs;
+import org.junit.jupiter.api.condition.OS;
 
 class ProgressTest {
 
@@ -49,5 +54,41 @@ class ProgressTest {
         }
 
         assertTrue(drawn.stream().anyMatch(line -> line.contains("looking")), drawn.toString());
+    }
+
+    /** Work that somebody stops. */
+    static final class Long {
+        private Long() {}
+
+        public static void main(String[] args) throws InterruptedException {
+            try (Progress progress = Progress.of("judging", 2)) {
+                progress.step();
+                Thread.sleep(60_000);
+            }
+        }
+    }
+
+    @Test
+    @DisabledOnOs(OS.WINDOWS)
+    void whoeverStopsItFindsTheLineWiped() throws IOException, InterruptedException {
+        Process run =
+                new ProcessBuilder(
+                                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                                "-Dcoachskin.terminal=true",
+                                "-cp",
+                                System.getProperty("java.class.path"),
+                                Long.class.getName())
+                        .start();
+        StringBuilder said = new StringBuilder();
+        InputStream err = run.getErrorStream();
+        for (int c = err.read(); c >= 0; c = err.read()) {
+            said.append((char) c);
+            if (said.toString().endsWith("1/2")) {
+                run.toHandle().destroy();
+            }
+        }
+
+        assertTrue(said.toString().contains("judging"), said.toString());
+        assertTrue(said.toString().endsWith("\r" + " ".repeat(78) + "\r"), said.toString());
     }
 }
