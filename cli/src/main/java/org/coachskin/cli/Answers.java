@@ -1,6 +1,7 @@
 package org.coachskin.cli;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.coachskin.check.Answer;
 import org.coachskin.check.Job;
@@ -25,7 +26,7 @@ final class Answers {
     /**
      * One question.
      *
-     * @param question in capitals
+     * @param question for example {@code Stiff enough?}
      * @param answer in a word; empty where no load asks
      * @param reason in a sentence
      * @param fails whether what is wanted is not met
@@ -34,7 +35,8 @@ final class Answers {
 
     void write(Page page) {
         for (Said said : said()) {
-            String lead = "  " + said.question() + " ".repeat(16 - said.question().length());
+            String question = said.question().toUpperCase(Locale.ROOT);
+            String lead = "  " + question + " ".repeat(16 - question.length());
             String word = said.answer().isEmpty() ? "" : said.answer() + ".";
             if (word.isEmpty()) {
                 page.wrap(lead + " ".repeat(8), said.reason());
@@ -49,9 +51,9 @@ final class Answers {
     /** Returns what is answered to the three questions. */
     List<Said> said() {
         return List.of(
-                said("STIFF ENOUGH?", verdict.stiff(), Mode.Question.STIFF),
-                said("STRONG ENOUGH?", verdict.strong(), Mode.Question.STRONG),
-                said("UNMARKED?", verdict.unmarked(), Mode.Question.UNMARKED));
+                said("Stiff enough?", verdict.stiff(), Mode.Question.STIFF),
+                said("Strong enough?", verdict.strong(), Mode.Question.STRONG),
+                said("Unmarked?", verdict.unmarked(), Mode.Question.UNMARKED));
     }
 
     private Said said(String question, Answer answer, Mode.Question kind) {

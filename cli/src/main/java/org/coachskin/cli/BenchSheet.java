@@ -2,6 +2,7 @@ package org.coachskin.cli;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import org.coachskin.check.Picture;
 import org.coachskin.check.Verdict;
 import org.coachskin.cli.report.Block;
@@ -35,7 +36,7 @@ final class BenchSheet {
         }
         List<String> careful = new ArrayList<>(Remarks.cautions(verdict, figures));
         careful.add(Remarks.NO_APPROVAL);
-        blocks.add(new Block.Words("Careful", "", careful, true, "careful", true));
+        blocks.add(new Block.Words("Careful", careful, true, "careful"));
         return new Sheet("bench", "Lay it and prove it", "for the bench", blocks);
     }
 
@@ -62,8 +63,7 @@ final class BenchSheet {
                                 figures.size(strip.width()),
                                 figures.hung(strip.mass()),
                                 reading),
-                        List.of(),
-                        false));
+                        List.of()));
         List<List<String>> rows = new ArrayList<>();
         for (String which : List.of("first", "second")) {
             rows.add(List.of(which, low + " to " + high, ""));
@@ -88,8 +88,7 @@ final class BenchSheet {
                                 + "drawn, gauge under it. The slope of the line is the felt stiffness; "
                                 + "eight panels of ten lie in the band.",
                         ReadingDrawing.of(readings, weights, figures),
-                        List.of(),
-                        false));
+                        List.of()));
         List<List<String>> rows = new ArrayList<>();
         for (int i = 0; i < readings.size(); i++) {
             Picture.Reading reading = readings.get(i);
@@ -167,7 +166,7 @@ final class BenchSheet {
     }
 
     private static String turned(TurnedEdge edge) {
-        String skin = edge.skin().name().toLowerCase(java.util.Locale.ROOT);
+        String skin = edge.skin().name().toLowerCase(Locale.ROOT);
         String where =
                 edge instanceof TurnedEdge.Round round
                         ? "of the " + round.opening()

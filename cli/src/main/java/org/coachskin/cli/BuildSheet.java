@@ -65,8 +65,7 @@ final class BuildSheet {
                         verdict.job().loads(),
                         letters,
                         figures),
-                notes,
-                false);
+                notes);
     }
 
     private String opening(Opening opening) {
@@ -114,8 +113,7 @@ final class BuildSheet {
                         + StackDrawing.times(laminate)
                         + " times as thick.",
                 StackDrawing.of(laminate, labels),
-                List.of(),
-                false);
+                List.of());
     }
 
     private static String numbers(int from, int to) {
@@ -148,19 +146,11 @@ final class BuildSheet {
     private int name(Laminate laminate, int layer, int number, String[] names) {
         Layer of = laminate.layers().get(layer);
         if (of instanceof Layer.Laid laid) {
-            names[layer] = number + "  " + shortened(figures.words(laid.ply().name()));
+            names[layer] = number + "  " + figures.words(laid.ply().name());
             return number + 1;
         }
-        names[layer] =
-                of instanceof Layer.Core core
-                        ? shortened(core.foam().name() + " foam")
-                        : "seal coat";
+        names[layer] = of instanceof Layer.Core core ? core.foam().name() + " foam" : "seal coat";
         return number;
-    }
-
-    /** As many letters as stand beside the cut. */
-    private static String shortened(String words) {
-        return words.length() <= 24 ? words : words.substring(0, 22) + "...";
     }
 
     private Block changes(List<Change> changes) {
@@ -170,42 +160,42 @@ final class BuildSheet {
                 (verdict.holds() || verdict.governing().mode() == Mode.FELT_STIFFNESS)
                         && verdict.felt().isPresent()
                         && changes.stream().allMatch(c -> c.verdict().felt().isPresent());
-        double wanted = stiffness ? verdict.job().limits().feltStiffness() : 1;
         List<Block.Bar> bars = new ArrayList<>();
         bars.add(bar("as drawn", verdict, stiffness, ""));
         for (Change change : changes) {
-            String mass =
-                    change.addedMass() == 0
-                            ? ""
-                            : (change.addedMass() > 0 ? "+" : "-")
-                                    + figures.grams(Math.abs(change.addedMass()));
+            String mass = figures.addedGrams(change.addedMass());
             bars.add(bar(figures.words(change.words()), change.verdict(), stiffness, mass));
         }
-        return new Block.Bars(
-                clear ? "What you could leave out" : "What would cure it",
-                (clear
-                                ? "One at a time, and it still holds."
-                                : "One change at a time, lightest first. "
-                                        + figures.words(Remarks.best(changes)))
-                        + (stiffness
-                                ? " Bars: felt stiffness under a palm; the line is what is wanted."
-                                : " Bars: the least reserve; under 1.00 it does not hold."),
-                stiffness ? figures.stiffnessName() : "reserve",
-                wanted,
-                (stiffness ? figures.stiffness(wanted) : "1.00") + " wanted",
-                bars,
-                true);
+        String heading = clear ? "What you could leave out" : "What would cure it";
+        String sentence =
+                clear
+                        ? "One at a time, and it still holds."
+                        : "One change at a time, lightest first. "
+                                + figures.words(Remarks.best(changes));
+        return stiffness
+                ? WantedBars.stiffnesses(
+                        heading,
+                        sentence
+                                + " Bars: felt stiffness under a palm; the line is what is wanted.",
+                        verdict.job().limits().feltStiffness(),
+                        bars,
+                        figures)
+                : WantedBars.reserves(
+                        heading,
+                        sentence + " Bars: the least reserve; under 1.00 it does not hold.",
+                        bars);
     }
 
     private Block.Bar bar(String words, Verdict of, boolean stiffness, String mass) {
-        double value =
-                stiffness ? of.felt().map(s -> s.nominal()).orElse(0.0) : of.governing().reserve();
-        String shown =
-                stiffness
-                        ? figures.stiffness(value, verdict.job().limits().feltStiffness())
-                        : Figures.reserve(value);
-        String said = Remarks.outcome(of);
-        return new Block.Bar(
-                words, value, shown, mass.isEmpty() ? said : mass + ", " + said, !of.holds());
+        String outcome = Upshot.of(of).words();
+        String more = mass.isEmpty() ? outcome : mass + ", " + outcome;
+        return stiffness
+                ? new Block.Bar(
+                        words,
+                        of.felt().orElseThrow().nominal(),
+                        Rows.felt(of, figures),
+                        more,
+                        !of.holds())
+                : WantedBars.reserve(words, of.governing().reserve(), more, !of.holds());
     }
 }

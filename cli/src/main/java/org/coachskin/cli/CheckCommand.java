@@ -13,7 +13,6 @@ import org.coachskin.cli.file.PanelFile;
 import org.coachskin.design.Change;
 import org.coachskin.design.Cures;
 import org.coachskin.failure.Mode;
-import org.coachskin.panel.LoadCase;
 import org.coachskin.prove.StripTest;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParseResult;
@@ -26,13 +25,10 @@ final class CheckCommand implements Subcommand {
 
     @Override
     public CommandSpec spec() {
-        return CommandSpec.create()
+        return Subcommand.answering(Subcommand.arguments("a panel file", "1", "1"))
                 .addOption(Subcommand.flag("--all"))
                 .addOption(Subcommand.option("--why", "\"words of a row\""))
-                .addOption(Subcommand.option("--report", "FILE.html"))
-                .addOption(Subcommand.flag("--json"))
-                .addOption(Subcommand.option("--units", "metric|us"))
-                .addPositional(Subcommand.arguments("a panel file", "1", "1"));
+                .addOption(ReportFile.option());
     }
 
     @Override
@@ -93,9 +89,6 @@ final class CheckCommand implements Subcommand {
     private static Optional<Swept> swept(PanelCheck check, Job job) {
         return job.panel().rimCarried()
                 ? Optional.empty()
-                : job.loads().stream()
-                        .filter(load -> load.kind() == LoadCase.Kind.FELT)
-                        .findFirst()
-                        .map(load -> check.sweep(job, load));
+                : job.felt().map(load -> check.sweep(job, load));
     }
 }

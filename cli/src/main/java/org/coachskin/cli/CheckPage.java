@@ -17,7 +17,6 @@ import org.coachskin.cli.file.PanelFile;
 import org.coachskin.design.Change;
 import org.coachskin.failure.Mode;
 import org.coachskin.laminate.Schedule;
-import org.coachskin.panel.LoadCase;
 import org.coachskin.panel.Opening;
 import org.coachskin.prove.StripTest;
 
@@ -126,10 +125,10 @@ final class CheckPage {
             table.row(
                     figures.words(change.words()),
                     stiffness
-                            ? felt(change.verdict())
+                            ? Rows.felt(change.verdict(), figures)
                             : Figures.reserve(change.verdict().governing().reserve()),
                     change.addedMass() == 0 ? "-" : figures.mass(Math.abs(change.addedMass())),
-                    Remarks.outcome(change.verdict()));
+                    Upshot.of(change.verdict()).words());
         }
         page.table(table);
         if (!clear) {
@@ -138,14 +137,11 @@ final class CheckPage {
         page.blank();
     }
 
-    private String felt(Verdict changed) {
-        return changed.felt()
-                .map(s -> figures.stiffness(s.nominal(), job.limits().feltStiffness()))
-                .orElse("-");
-    }
-
     private void movement(Optional<Swept> swept) {
-        Movement movement = felt().orElse(verdict.movements().get(0));
+        Movement movement =
+                job.felt()
+                        .map(load -> verdict.movementUnder(load.name()))
+                        .orElse(verdict.movements().get(0));
         double total = Math.abs(movement.total());
         if (total == 0) {
             return;
@@ -195,9 +191,9 @@ final class CheckPage {
                 "It is softest under "
                         + Rows.called(swept.load())
                         + " at about "
-                        + figures.size(tens(softest.x()))
+                        + figures.place(softest.x())
                         + " from left, "
-                        + figures.size(tens(softest.y()))
+                        + figures.place(softest.y())
                         + " from front: about "
                         + figures.stiffness(softest.stiffness())
                         + " "
@@ -206,18 +202,6 @@ final class CheckPage {
                                 ? ", less than is wanted"
                                 : "")
                         + ". To judge it there write  at:\u00a0softest\u00a0place.");
-    }
-
-    /** A place that is told by the centimetre. */
-    private static double tens(double metres) {
-        return Math.round(100 * metres) / 100.0;
-    }
-
-    private Optional<Movement> felt() {
-        return job.loads().stream()
-                .filter(load -> load.kind() == LoadCase.Kind.FELT)
-                .map(load -> verdict.movementUnder(load.name()))
-                .findFirst();
     }
 
     private void limits(boolean all, Map<Mode, Spread> spreads) {

@@ -1,7 +1,6 @@
 package org.coachskin.cli;
 
 import java.util.List;
-import java.util.Locale;
 import org.coachskin.check.Picture;
 import org.coachskin.check.Verdict;
 import org.coachskin.cli.file.PanelFile;
@@ -52,7 +51,7 @@ final class CheckReport {
                                 .map(
                                         said ->
                                                 new Report.Answered(
-                                                        question(said.question()),
+                                                        said.question(),
                                                         said.answer().isEmpty()
                                                                 ? "?"
                                                                 : said.answer(),
@@ -60,9 +59,5 @@ final class CheckReport {
                                                         said.fails()))
                                 .toList(),
                 sheets);
-    }
-
-    private static String question(String capitals) {
-        return CheckPage.sentence(capitals.toLowerCase(Locale.ROOT));
     }
 }

@@ -18,11 +18,8 @@ final class CompareCommand implements Subcommand {
 
     @Override
     public CommandSpec spec() {
-        return CommandSpec.create()
-                .addOption(Subcommand.option("--report", "FILE.html"))
-                .addOption(Subcommand.flag("--json"))
-                .addOption(Subcommand.option("--units", "metric|us"))
-                .addPositional(Subcommand.arguments("a panel file, or several", "1", "*"));
+        return Subcommand.answering(Subcommand.arguments("a panel file, or several", "1", "*"))
+                .addOption(ReportFile.option());
     }
 
     @Override

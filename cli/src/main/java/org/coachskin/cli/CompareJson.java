@@ -5,7 +5,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.coachskin.check.Spread;
 import org.coachskin.check.Weights;
 import org.coachskin.design.Comparison;
 import org.coachskin.design.OneMore;
@@ -72,11 +71,8 @@ final class CompareJson {
     }
 
     private static Map<String, Object> step(OneMore.Step step, OneMore oneMore) {
-        Map<String, Object> json = new LinkedHashMap<>();
-        json.put("change", step.words());
-        json.put("addedMass", step.addedMass());
-        json.put("holds", step.after().holds());
-        json.put("feltStiffness", step.after().felt().map(Spread::nominal).orElse(Double.NaN));
+        Map<String, Object> json = VerdictJson.change(step.words(), step.addedMass(), step.after());
+        json.put("feltStiffness", VerdictJson.feltStiffness(step.after()));
         json.put("feltStiffnessTimes", oneMore.stiffer(step).orElse(Double.NaN));
         json.put("stiffTimes", oneMore.reserve(step, Mode.Question.STIFF).orElse(Double.NaN));
         json.put("strongTimes", oneMore.reserve(step, Mode.Question.STRONG).orElse(Double.NaN));

@@ -111,7 +111,7 @@ final class ComparePage {
         row(
                 table,
                 block,
-                "gives under " + Rows.oneOf(load) + ", " + figures.movementName(),
+                "gives under " + Rows.oneOf(load) + ", " + figures.lengthName(),
                 c -> figures.movementNumber(pressed(c).total()));
         part(table, block, "skins", Movement::bending);
         part(table, block, "foam", Movement::sliding);
@@ -157,7 +157,7 @@ final class ComparePage {
                 row(
                         table,
                         block,
-                        "moves under " + Rows.called(load.name()) + ", " + figures.movementName(),
+                        "moves under " + Rows.called(load.name()) + ", " + figures.lengthName(),
                         c ->
                                 figures.movementNumber(
                                         Math.abs(c.verdict().movementUnder(load.name()).total())));
@@ -170,7 +170,7 @@ final class ComparePage {
             row(
                     table,
                     block,
-                    "gap at the seal, " + figures.movementName(),
+                    "gap at the seal, " + figures.lengthName(),
                     c -> hasSeal(c) ? figures.movementNumber(gap(c)) : "-");
         }
     }
@@ -286,10 +286,7 @@ final class ComparePage {
 
     /** Returns the load that the felt stiffness is felt under. */
     private static LoadCase felt(Comparison.Column column) {
-        return column.verdict().job().loads().stream()
-                .filter(load -> load.kind() == LoadCase.Kind.FELT)
-                .findFirst()
-                .orElseThrow();
+        return column.verdict().job().felt().orElseThrow();
     }
 
     private static Load.Press at(Comparison.Column column) {

@@ -59,7 +59,7 @@ final class CompareReport {
         return new Report.Answered(
                 column.name(),
                 !verdict.holds() ? "NO" : clear ? "YES" : "BARELY",
-                CheckPage.sentence(Remarks.outcome(verdict))
+                CheckPage.sentence(Upshot.of(verdict).words())
                         + ". First: "
                         + figures.words(Rows.words(verdict.governing()))
                         + ", reserve "
@@ -88,24 +88,18 @@ final class CompareReport {
         if (columns.stream().allMatch(c -> c.verdict().felt().isPresent())) {
             double wanted = columns.get(0).verdict().job().limits().feltStiffness();
             blocks.add(
-                    new Block.Bars(
+                    WantedBars.stiffnesses(
                             "Felt stiffness",
                             "How hard a hand has to press for a unit of movement; the line is what is wanted.",
-                            figures.stiffnessName(),
                             wanted,
-                            figures.stiffness(wanted) + " wanted",
                             columns.stream().map(this::stiffness).toList(),
-                            true));
+                            figures));
         }
         blocks.add(
-                new Block.Bars(
+                WantedBars.reserves(
                         "Least reserve",
                         "What goes first, whatever it is: short of the line it does not hold.",
-                        "reserve",
-                        1,
-                        "1.00",
-                        columns.stream().map(this::reserve).toList(),
-                        true));
+                        columns.stream().map(this::reserve).toList()));
         blocks.add(
                 new Block.Bars(
                         "Weight",
@@ -147,23 +141,17 @@ final class CompareReport {
 
     private Block.Bar reserve(Comparison.Column column) {
         Verdict verdict = column.verdict();
-        double value = verdict.governing().reserve();
-        return new Block.Bar(
+        return WantedBars.reserve(
                 column.name(),
-                Math.min(WhySheet.LONGEST, value),
-                Figures.reserve(value),
-                Remarks.outcome(verdict),
+                verdict.governing().reserve(),
+                Upshot.of(verdict).words(),
                 !verdict.holds());
     }
 
     private Block.Bar weight(Comparison.Column column) {
         double mass = column.verdict().mass();
-        double more = mass - columns.get(0).verdict().mass();
-        String change =
-                Math.abs(more) < 0.0005
-                        ? ""
-                        : (more > 0 ? "+" : "-") + figures.grams(Math.abs(more));
-        return new Block.Bar(column.name(), mass, figures.massNumber(mass), change, false);
+        String more = figures.addedGrams(mass - columns.get(0).verdict().mass());
+        return new Block.Bar(column.name(), mass, figures.massNumber(mass), more, false);
     }
 
     private Sheet movements() {
@@ -174,9 +162,9 @@ final class CompareReport {
 
     private Sheet words(List<String> names, List<PanelFile> files, String printed) {
         List<Block> blocks = new ArrayList<>();
-        blocks.add(new Block.Raw("As the command prints it", "", printed));
+        blocks.add(new Block.Raw("As the command prints it", printed));
         for (int i = 0; i < names.size(); i++) {
-            blocks.add(new Block.Raw("The panel file " + names.get(i), "", files.get(i).text()));
+            blocks.add(new Block.Raw("The panel file " + names.get(i), files.get(i).text()));
         }
         blocks.add(WhySheet.checked());
         return new Sheet("words", "In words", "for the engineer", blocks);

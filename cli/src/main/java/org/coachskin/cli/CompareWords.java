@@ -2,6 +2,7 @@ package org.coachskin.cli;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -74,38 +75,25 @@ final class CompareWords {
             page.paragraph("All of them hold every limit, and clearly.");
             return;
         }
-        Map<String, List<Comparison.Column>> outcomes = new LinkedHashMap<>();
-        for (String outcome :
-                List.of(
-                        "holds",
-                        "barely",
-                        "not stiff enough",
-                        "not strong enough",
-                        "still marks")) {
-            outcomes.put(outcome, new ArrayList<>());
-        }
+        Map<Upshot, List<Comparison.Column>> upshots = new EnumMap<>(Upshot.class);
         columns.forEach(
                 c ->
-                        outcomes.computeIfAbsent(
-                                        Remarks.outcome(c.verdict()), k -> new ArrayList<>())
+                        upshots.computeIfAbsent(Upshot.of(c.verdict()), k -> new ArrayList<>())
                                 .add(c));
         List<String> sentences = new ArrayList<>();
-        outcomes.forEach(
-                (outcome, group) -> {
-                    if (!group.isEmpty()) {
-                        sentences.add(said(outcome, group.size() > 1) + ": " + names(group) + ".");
-                    }
-                });
+        upshots.forEach(
+                (upshot, group) ->
+                        sentences.add(said(upshot, group.size() > 1) + ": " + names(group) + "."));
         page.paragraph(String.join(" ", sentences));
     }
 
-    private static String said(String outcome, boolean several) {
-        return switch (outcome) {
-            case "holds" -> several ? "Hold every limit" : "Holds every limit";
-            case "barely" ->
+    private static String said(Upshot upshot, boolean several) {
+        return switch (upshot) {
+            case HOLDS -> several ? "Hold every limit" : "Holds every limit";
+            case BARELY ->
                     several ? "Hold every limit, but barely" : "Holds every limit, but barely";
-            case "still marks" -> several ? "Still mark" : "Still marks";
-            default -> CheckPage.sentence(outcome);
+            case MARKS -> several ? "Still mark" : "Still marks";
+            case TOO_SOFT, TOO_WEAK -> CheckPage.sentence(upshot.words());
         };
     }
 

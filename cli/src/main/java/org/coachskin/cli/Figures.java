@@ -5,7 +5,6 @@ import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.List;
 import java.util.Locale;
-import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.coachskin.cli.report.Units;
 
@@ -67,12 +66,18 @@ enum Figures implements Units {
         return metric() ? "MPa" : "psi";
     }
 
-    @Override
-    public String grams(double kilograms) {
-        if (!metric()) {
-            return significant(kilograms / OUNCE, 2, 1) + " oz";
-        }
-        return kilograms < 1 ? significant(1000 * kilograms, 2, 0) + " g" : mass(kilograms);
+    /** What a small thing weighs. */
+    String grams(double kilograms) {
+        return !metric()
+                ? significant(kilograms / OUNCE, 2, 1) + " oz"
+                : kilograms < 1 ? significant(1000 * kilograms, 2, 0) + " g" : mass(kilograms);
+    }
+
+    /** By how much a weight grows or shrinks, with its sign; nothing where it stays. */
+    String addedGrams(double kilograms) {
+        return Math.abs(kilograms) < 0.0005
+                ? ""
+                : (kilograms > 0 ? "+" : "-") + grams(Math.abs(kilograms));
     }
 
     /** A size, as a tape gives it. */
@@ -83,9 +88,15 @@ enum Figures implements Units {
                 : decimals(metres / INCH, 2) + " in";
     }
 
-    /** The thickness of a layer. */
+    /** A place, told by the centimetre or the half inch. */
     @Override
-    public String fineSize(double metres) {
+    public String place(double metres) {
+        double grain = metric() ? 0.01 : INCH / 2;
+        return size(grain * Math.rint(metres / grain));
+    }
+
+    /** The thickness of a layer. */
+    String fineSize(double metres) {
         return metric() ? decimals(1000 * metres, 2) + " mm" : decimals(metres / INCH, 4) + " in";
     }
 
@@ -106,19 +117,17 @@ enum Figures implements Units {
     /** How far something moves. */
     @Override
     public String movement(double metres) {
-        return movementNumber(metres) + " " + movementName();
+        return movementNumber(metres) + " " + lengthName();
     }
 
     /** A part of a movement with as many decimals as the whole, without the unit. */
     String partOfMovement(double part, double whole) {
         String shown = movementNumber(whole);
         int places = shown.indexOf('.') < 0 ? 0 : shown.length() - 1 - shown.indexOf('.');
-        return fixed(metric() ? 1000 * part : part / INCH, places).replace("-0.0", "0.0");
-    }
-
-    /** The unit of a movement. */
-    String movementName() {
-        return lengthName();
+        // Not as fixed(): that leaves its sign to a nought.
+        return BigDecimal.valueOf(part / length())
+                .setScale(places, RoundingMode.HALF_UP)
+                .toPlainString();
     }
 
     /** How far something moves either way, with one digit more. */
@@ -195,8 +204,7 @@ enum Figures implements Units {
     }
 
     /** A weight that is hung up. */
-    @Override
-    public String hung(double kilograms) {
+    String hung(double kilograms) {
         return decimals(metric() ? kilograms : kilograms / POUND, 1) + " " + massName();
     }
 
@@ -329,12 +337,13 @@ enum Figures implements Units {
                                                         : " instead of "
                                                                 + perLength(
                                                                         number(found.group(2)))));
-        Matcher densities = DENSITIES.matcher(seals);
-        return densities.replaceAll(
-                found ->
-                        density(number(found.group(1)))
-                                + " instead of "
-                                + density(number(found.group(2))));
+        return DENSITIES
+                .matcher(seals)
+                .replaceAll(
+                        found ->
+                                density(number(found.group(1)))
+                                        + " instead of "
+                                        + density(number(found.group(2))));
     }
 
     private static double number(String text) {

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import org.coachskin.check.Job;
 import org.coachskin.check.Movement;
 import org.coachskin.check.PanelCheck;
 import org.coachskin.check.Picture;
@@ -21,13 +22,8 @@ final class GivesSheet {
 
     /** Returns the sheet, panels by name; one that does not bear that load is left out. */
     static Sheet of(Map<String, Verdict> verdicts, Figures figures) {
-        List<LoadCase> loads = verdicts.values().iterator().next().job().loads();
-        String load =
-                loads.stream()
-                        .filter(each -> each.kind() == LoadCase.Kind.FELT)
-                        .findFirst()
-                        .orElse(loads.get(0))
-                        .name();
+        Job first = verdicts.values().iterator().next().job();
+        String load = first.felt().orElse(first.loads().get(0)).name();
         Map<String, Picture.Moved> moved = new LinkedHashMap<>();
         verdicts.forEach(
                 (name, verdict) ->
@@ -76,7 +72,6 @@ final class GivesSheet {
                         + parts
                         + ".",
                 MovementDrawing.of(id, verdict.job().panel(), moved, reach, loads, figures),
-                List.of(),
-                false);
+                List.of());
     }
 }

@@ -18,7 +18,7 @@ final class HeldBlock {
     private HeldBlock() {}
 
     static void write(Page page, Verdict verdict, Figures figures) {
-        if (verdict.held().stream().allMatch(h -> h.grips().isEmpty() && h.seals().isEmpty())) {
+        if (!bears(verdict)) {
             return;
         }
         page.line("What holds it bears: the panel pulls it out or pushes it in");
@@ -30,6 +30,11 @@ final class HeldBlock {
             page.table(table);
         }
         page.blank();
+    }
+
+    /** Returns whether anything but held edges holds the panel. */
+    static boolean bears(Verdict verdict) {
+        return verdict.held().stream().anyMatch(h -> !h.grips().isEmpty() || !h.seals().isEmpty());
     }
 
     /** Returns what is borne at rest and under some of the load cases, row by row, with a head. */

@@ -40,12 +40,8 @@ final class MaterialsCommand implements Subcommand {
 
     @Override
     public CommandSpec spec() {
-        return CommandSpec.create()
-                .addOption(Subcommand.flag("--json"))
-                .addOption(Subcommand.option("--units", "metric|us"))
-                .addPositional(
-                        Subcommand.arguments(
-                                "cloth, resin, foam, insert, method or fitting", "0", "1"));
+        return Subcommand.answering(
+                Subcommand.arguments("cloth, resin, foam, insert, method or fitting", "0", "1"));
     }
 
     @Override

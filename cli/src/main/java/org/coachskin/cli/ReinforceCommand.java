@@ -27,15 +27,13 @@ final class ReinforceCommand implements Subcommand {
 
     @Override
     public CommandSpec spec() {
-        return CommandSpec.create()
+        return Subcommand.answering(
+                        Subcommand.arguments("a panel file and a place in it", "2", "*"))
                 .addOption(Subcommand.option("--only", "MEANS"))
                 .addOption(Subcommand.option("--without", "MEANS"))
                 .addOption(Subcommand.option("--widest", "LENGTH"))
                 .addOption(Subcommand.option("--highest", "LENGTH"))
-                .addOption(Subcommand.option("--report", "FILE.html"))
-                .addOption(Subcommand.flag("--json"))
-                .addOption(Subcommand.option("--units", "metric|us"))
-                .addPositional(Subcommand.arguments("a panel file and a place in it", "2", "*"));
+                .addOption(ReportFile.option());
     }
 
     @Override

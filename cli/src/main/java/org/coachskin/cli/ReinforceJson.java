@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.coachskin.check.Margin;
-import org.coachskin.check.Spread;
 import org.coachskin.check.Verdict;
 import org.coachskin.design.Change;
 import org.coachskin.reinforce.Reinforcement;
@@ -36,10 +35,8 @@ final class ReinforceJson {
                 new ArrayList<>(found.tried().stream().map(ReinforceJson::tried).toList()));
         List<Object> further = new ArrayList<>();
         for (Change change : found.further()) {
-            Map<String, Object> row = new LinkedHashMap<>();
-            row.put("change", change.words());
-            row.put("addedMass", change.addedMass());
-            row.put("holds", change.verdict().holds());
+            Map<String, Object> row =
+                    VerdictJson.change(change.words(), change.addedMass(), change.verdict());
             row.put("reserve", change.verdict().governing().reserve());
             further.add(row);
         }
@@ -76,7 +73,7 @@ final class ReinforceJson {
     private static Map<String, Object> state(Verdict verdict) {
         Map<String, Object> json = new LinkedHashMap<>();
         json.put("holds", verdict.holds());
-        json.put("feltStiffness", verdict.felt().map(Spread::nominal).orElse(Double.NaN));
+        json.put("feltStiffness", VerdictJson.feltStiffness(verdict));
         json.put("mass", verdict.mass());
         Map<String, Object> reserves = new LinkedHashMap<>();
         for (Margin margin : verdict.margins()) {

@@ -1,6 +1,7 @@
 package org.coachskin.cli;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
@@ -14,7 +15,6 @@ import org.coachskin.check.Verdict;
 import org.coachskin.cli.file.PanelFile;
 import org.coachskin.design.Change;
 import org.coachskin.failure.Mode;
-import org.coachskin.panel.LoadCase;
 import org.coachskin.panel.Shape;
 import org.coachskin.reinforce.Build;
 import org.coachskin.reinforce.Measure;
@@ -52,17 +52,12 @@ final class ReinforcePage {
             table();
         }
         further();
-        shown().filter(best -> !found.isNeedless()).ifPresent(this::bench);
+        words.shown().ifPresent(this::bench);
         Remarks.takenForGranted(page, file.assumptions(), figures);
         covered();
-        Remarks.careful(page, shown().flatMap(Tried::verdict).orElse(bare), figures);
+        Remarks.careful(page, words.verdict(), figures);
         next();
         return page.toString();
-    }
-
-    /** The chosen one, or the nearest where none holds. */
-    private Optional<Tried> shown() {
-        return found.chosen().or(found::nearest);
     }
 
     private void head() {
@@ -87,23 +82,11 @@ final class ReinforcePage {
         page.blank();
     }
 
-    private record Column(String title, Verdict verdict) {}
-
     private void beforeAndAfter() {
-        List<Column> columns = new ArrayList<>();
-        found.uncut().ifPresent(verdict -> columns.add(new Column("uncut", verdict)));
-        columns.add(new Column(found.uncut().isPresent() ? "cut, bare" : "as it is", bare));
-        found.drawn().ifPresent(verdict -> columns.add(new Column("as drawn", verdict)));
-        if (!found.isNeedless()) {
-            found.chosen()
-                    .flatMap(Tried::verdict)
-                    .ifPresent(verdict -> columns.add(new Column("with it", verdict)));
-            found.nearest()
-                    .flatMap(Tried::verdict)
-                    .ifPresent(verdict -> columns.add(new Column("nearest", verdict)));
-        }
+        Map<String, Verdict> states = words.states();
+        Collection<Verdict> columns = states.values();
         List<String> head = new ArrayList<>(List.of("Before and after"));
-        columns.forEach(column -> head.add(column.title()));
+        head.addAll(states.keySet());
         Page.Table table = new Page.Table("l" + "r".repeat(columns.size()));
         table.row(head);
         if (bare.felt().isPresent()) {
@@ -115,19 +98,13 @@ final class ReinforcePage {
                             + figures.stiffness(bare.job().limits().feltStiffness())
                             + " wanted)",
                     columns,
-                    verdict ->
-                            verdict.felt()
-                                    .map(
-                                            felt ->
-                                                    figures.stiffness(
-                                                            felt.nominal(),
-                                                            verdict.job().limits().feltStiffness()))
-                                    .orElse("-"));
+                    verdict -> Rows.felt(verdict, figures));
+            String load = bare.job().felt().orElseThrow().name();
             row(
                     table,
-                    "gives under the " + pressed(),
+                    "gives under " + Rows.called(load),
                     columns,
-                    verdict -> figures.movement(verdict.movementUnder(pressed()).total()));
+                    verdict -> figures.movement(verdict.movementUnder(load).total()));
         }
         for (Mode mode : modes(columns)) {
             row(
@@ -148,29 +125,21 @@ final class ReinforcePage {
         page.table(table).blank();
     }
 
-    /** The load that asks how stiff it feels. */
-    private String pressed() {
-        return bare.job().loads().stream()
-                .filter(load -> load.kind() == LoadCase.Kind.FELT)
-                .map(LoadCase::name)
-                .findFirst()
-                .orElseThrow();
-    }
-
     private interface Cell {
         String of(Verdict verdict);
     }
 
-    private static void row(Page.Table table, String title, List<Column> columns, Cell cell) {
+    private static void row(
+            Page.Table table, String title, Collection<Verdict> columns, Cell cell) {
         List<String> cells = new ArrayList<>(List.of(title));
-        columns.forEach(column -> cells.add(cell.of(column.verdict())));
+        columns.forEach(verdict -> cells.add(cell.of(verdict)));
         table.row(cells);
     }
 
     /** The three modes other than stiffness that come nearest in any column. */
-    private static List<Mode> modes(List<Column> columns) {
+    private static List<Mode> modes(Collection<Verdict> columns) {
         return columns.stream()
-                .flatMap(column -> column.verdict().margins().stream())
+                .flatMap(verdict -> verdict.margins().stream())
                 .filter(margin -> margin.mode() != Mode.FELT_STIFFNESS && margin.reserve() < 99)
                 .sorted(Comparator.comparingDouble(Margin::reserve))
                 .map(Margin::mode)
@@ -184,7 +153,8 @@ final class ReinforcePage {
     }
 
     private void table() {
-        Measure like = shown().map(Tried::measure).orElseGet(() -> found.tried().get(0).measure());
+        Measure like =
+                words.shown().map(Tried::measure).orElseGet(() -> found.tried().get(0).measure());
         Map<Build, List<Tried>> rows = found.rows(like);
         TreeSet<Double> widths = new TreeSet<>();
         rows.values().forEach(row -> row.forEach(one -> widths.add(one.measure().width())));
@@ -257,16 +227,13 @@ final class ReinforcePage {
                     figures.words(change.words()),
                     Figures.reserve(change.verdict().governing().reserve()),
                     change.addedMass() == 0 ? "-" : figures.mass(change.addedMass()),
-                    Remarks.outcome(change.verdict()));
+                    Upshot.of(change.verdict()).words());
         }
         page.table(table).blank();
     }
 
     private void bench(Tried best) {
-        page.line(
-                found.chosen().isPresent()
-                        ? "At the bench, in this order"
-                        : "The nearest at the bench, in this order");
+        page.line(words.bench());
         List<String> steps = best.benchSteps(found.target());
         for (int i = 0; i < steps.size(); i++) {
             page.wrap("  " + (i + 1) + "  ", figures.words(steps.get(i)));
@@ -297,7 +264,7 @@ final class ReinforcePage {
     }
 
     private void next() {
-        if (found.isNeedless() || shown().isEmpty()) {
+        if (words.shown().isEmpty()) {
             return;
         }
         page.line("Next");

@@ -1,10 +1,7 @@
 package org.coachskin.cli;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
-import java.util.Optional;
 import org.coachskin.check.PanelCheck;
 import org.coachskin.check.Picture;
 import org.coachskin.check.Verdict;
@@ -20,17 +17,14 @@ final class ReinforceReport {
 
     private final Reinforcement found;
     private final Figures figures;
-    private final Optional<Tried> best;
+    private final ReinforceWords words;
     private final Verdict shown;
 
     private ReinforceReport(Reinforcement found, Figures figures) {
         this.found = found;
         this.figures = figures;
-        best =
-                found.isNeedless()
-                        ? Optional.empty()
-                        : found.chosen().or(found::nearest).filter(t -> t.verdict().isPresent());
-        shown = best.flatMap(Tried::verdict).orElse(found.bare());
+        words = new ReinforceWords(found, figures);
+        shown = words.verdict();
     }
 
     /**
@@ -49,16 +43,14 @@ final class ReinforceReport {
                 List.of(
                         report.around(picture),
                         report.bench(printed),
-                        GivesSheet.of(report.panels(), figures),
+                        GivesSheet.of(report.words.states(), figures),
                         new WhySheet(report.shown, figures).sheet(picture, file)),
                 figures);
     }
 
     private Sheet around(Picture picture) {
         List<Block> blocks = new ArrayList<>();
-        blocks.add(
-                new Block.Words(
-                        "", "", new ReinforceWords(found, figures).answer(), false, "", true));
+        blocks.add(new Block.Words("", words.answer(), false, ""));
         BuildSheet build = new BuildSheet(shown, figures);
         blocks.add(build.plan(picture));
         blocks.add(build.cut());
@@ -70,64 +62,36 @@ final class ReinforceReport {
     private Block steps(Tried one) {
         List<List<String>> rows = new ArrayList<>();
         one.benchSteps(found.target()).forEach(step -> rows.add(List.of("", figures.words(step))));
-        return new Block.Rows(
-                found.chosen().isPresent()
-                        ? "At the bench, in this order"
-                        : "The nearest at the bench, in this order",
-                "",
-                List.of(),
-                rows,
-                "tick",
-                true);
+        return new Block.Rows(words.bench(), "", List.of(), rows, "tick", true);
     }
 
     private Block reserves() {
         List<Block.Bar> bars = new ArrayList<>();
-        panels().forEach(
+        words.states()
+                .forEach(
                         (name, verdict) -> {
-                            double reserve = verdict.governing().reserve();
                             bars.add(
-                                    new Block.Bar(
+                                    WantedBars.reserve(
                                             name
                                                     + ": "
                                                     + figures.words(
                                                             Rows.words(verdict.governing())),
-                                            Math.min(WhySheet.LONGEST, reserve),
-                                            Figures.reserve(reserve),
+                                            verdict.governing().reserve(),
                                             figures.mass(verdict.mass())
                                                     + ", "
-                                                    + Remarks.outcome(verdict),
+                                                    + Upshot.of(verdict).words(),
                                             !verdict.holds()));
                         });
-        return new Block.Bars(
+        return WantedBars.reserves(
                 "Before and after",
                 "The least reserve of each and what goes first: short of the line it does not hold.",
-                "reserve",
-                1,
-                "1.00",
-                bars,
-                true);
-    }
-
-    /** Returns what stands side by side: uncut, bare, as drawn and with what goes around. */
-    private Map<String, Verdict> panels() {
-        Map<String, Verdict> panels = new LinkedHashMap<>();
-        found.uncut().ifPresent(verdict -> panels.put("uncut", verdict));
-        panels.put(found.uncut().isPresent() ? "cut, bare" : "as it is", found.bare());
-        found.drawn().ifPresent(verdict -> panels.put("as drawn", verdict));
-        best.flatMap(Tried::verdict)
-                .ifPresent(
-                        verdict ->
-                                panels.put(
-                                        found.chosen().isPresent() ? "with it" : "nearest",
-                                        verdict));
-        return panels;
+                bars);
     }
 
     private Sheet bench(String printed) {
         List<Block> blocks = new ArrayList<>();
-        best.ifPresent(one -> blocks.add(steps(one)));
-        blocks.add(new Block.Raw("As the command prints it", "", printed));
+        words.shown().ifPresent(one -> blocks.add(steps(one)));
+        blocks.add(new Block.Raw("As the command prints it", printed));
         return new Sheet("bench", "Lay it", "for the bench", blocks);
     }
 }

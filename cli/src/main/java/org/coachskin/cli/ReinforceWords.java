@@ -2,7 +2,9 @@ package org.coachskin.cli;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.coachskin.check.Answer;
 import org.coachskin.check.Margin;
@@ -25,6 +27,38 @@ final class ReinforceWords {
         this.found = found;
         this.figures = figures;
         bare = found.bare();
+    }
+
+    /** Returns the chosen one, or the nearest where none holds; empty where nothing is needed. */
+    Optional<Tried> shown() {
+        return found.isNeedless() ? Optional.empty() : found.chosen().or(found::nearest);
+    }
+
+    /** Returns the verdict on the panel with what is shown. */
+    Verdict verdict() {
+        return shown().flatMap(Tried::verdict).orElse(bare);
+    }
+
+    /** Returns what stands side by side: uncut, bare, as drawn and with what goes around. */
+    Map<String, Verdict> states() {
+        Map<String, Verdict> states = new LinkedHashMap<>();
+        found.uncut().ifPresent(verdict -> states.put("uncut", verdict));
+        states.put(found.uncut().isPresent() ? "cut, bare" : "as it is", bare);
+        found.drawn().ifPresent(verdict -> states.put("as drawn", verdict));
+        shown().flatMap(Tried::verdict)
+                .ifPresent(
+                        verdict ->
+                                states.put(
+                                        found.chosen().isPresent() ? "with it" : "nearest",
+                                        verdict));
+        return states;
+    }
+
+    /** Returns what stands over the steps at the bench. */
+    String bench() {
+        return found.chosen().isPresent()
+                ? "At the bench, in this order"
+                : "The nearest at the bench, in this order";
     }
 
     /** Returns whether stiffness is all that is short, so that the table is of it. */
@@ -72,7 +106,7 @@ final class ReinforceWords {
             said.add(wasShort());
         }
         if (found.stopped()) {
-            said.add("Stopped after " + settled() + " of " + found.offered() + ".");
+            said.add("Stopped after " + found.tried().size() + " of " + found.offered() + ".");
         }
         found.drawn()
                 .ifPresent(
@@ -83,10 +117,6 @@ final class ReinforceWords {
                                                 + " and "
                                                 + (drawn.holds() ? "holds." : "does not hold.")));
         return said;
-    }
-
-    private int settled() {
-        return found.tried().size();
     }
 
     private String chosen(Tried best) {
@@ -141,16 +171,8 @@ final class ReinforceWords {
     /** Returns the figure that comes nearest to its limit. */
     private String shortest(Verdict verdict) {
         Margin margin = verdict.governing();
-        if (margin.mode() == Mode.FELT_STIFFNESS) {
-            return figures.stiffness(margin.applied(), margin.allowable())
-                    + " "
-                    + figures.stiffnessName()
-                    + ", "
-                    + figures.stiffness(margin.allowable())
-                    + " wanted";
-        }
-        return figures.words(Rows.words(margin))
-                + " at "
+        boolean felt = margin.mode() == Mode.FELT_STIFFNESS;
+        return (felt ? "" : figures.words(Rows.words(margin)) + " at ")
                 + Rows.failsAt(margin, figures)
                 + ", "
                 + Rows.wanted(margin, figures)

@@ -30,20 +30,6 @@ final class Remarks {
         };
     }
 
-    /** Returns in a few words what a change comes to. */
-    static String outcome(Verdict verdict) {
-        if (verdict.stiff() == Answer.NO) {
-            return "not stiff enough";
-        }
-        if (verdict.strong() == Answer.NO) {
-            return "not strong enough";
-        }
-        if (!verdict.holds()) {
-            return "still marks";
-        }
-        return clearly(verdict) ? "holds" : "barely";
-    }
-
     static boolean clearly(Verdict verdict) {
         boolean unmarked =
                 verdict.unmarked() == Answer.YES || verdict.job().limits().marksAllowed();

@@ -16,6 +16,7 @@ import java.util.Optional;
 import java.util.function.Supplier;
 import org.coachskin.cli.report.Report;
 import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.ParseResult;
 
 /** A file that is written whole or not at all, and never over what was read. */
@@ -70,6 +71,11 @@ final class ReportFile {
         if (!Files.isWritable(folder) || (Files.exists(path) && !Files.isWritable(path))) {
             throw Panels.refused("You may not write " + name + ".", OTHER);
         }
+    }
+
+    /** Returns the option that names it. */
+    static OptionSpec option() {
+        return Subcommand.option("--report", "FILE.html");
     }
 
     /**

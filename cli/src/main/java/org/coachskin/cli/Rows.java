@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import org.coachskin.check.Margin;
 import org.coachskin.check.Spread;
+import org.coachskin.check.Verdict;
 import org.coachskin.failure.Mode;
 import org.jspecify.annotations.Nullable;
 
@@ -92,6 +93,12 @@ final class Rows {
         return margin.mode() == Mode.FELT_STIFFNESS
                 ? figures.stiffness(margin.allowable())
                 : Figures.fixed(margin.factor(), 1) + " x";
+    }
+
+    /** Returns the felt stiffness beside the one that is wanted, without the unit. */
+    static String felt(Verdict verdict, Figures figures) {
+        double wanted = verdict.job().limits().feltStiffness();
+        return verdict.felt().map(s -> figures.stiffness(s.nominal(), wanted)).orElse("-");
     }
 
     /** Returns between which reserves eight panels in ten lie. */

@@ -48,7 +48,7 @@ final class ScatterBlocks {
     private record Taken(String words, String scatter, double share, Source source) {}
 
     private List<Block> blocks() {
-        double deviation = (felt.high() - felt.low()) / (2 * Spread.TENTH);
+        double deviation = felt.deviation();
         List<Block.Bar> bars = new ArrayList<>();
         List<List<String>> rows = new ArrayList<>();
         felt.shares().entrySet().stream()

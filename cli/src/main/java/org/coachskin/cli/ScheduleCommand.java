@@ -9,10 +9,7 @@ final class ScheduleCommand implements Subcommand {
 
     @Override
     public CommandSpec spec() {
-        return CommandSpec.create()
-                .addOption(Subcommand.flag("--json"))
-                .addOption(Subcommand.option("--units", "metric|us"))
-                .addPositional(Subcommand.arguments("a panel file", "1", "1"));
+        return Subcommand.answering(Subcommand.arguments("a panel file", "1", "1"));
     }
 
     @Override

@@ -27,6 +27,14 @@ interface Subcommand {
         return OptionSpec.builder(name).type(String.class).paramLabel(value).build();
     }
 
+    /** Returns a subcommand that takes these arguments and answers a person or a program. */
+    static CommandSpec answering(PositionalParamSpec arguments) {
+        return CommandSpec.create()
+                .addOption(flag("--json"))
+                .addOption(option("--units", "metric|us"))
+                .addPositional(arguments);
+    }
+
     /** Returns {@code least} to {@code most} arguments. */
     static PositionalParamSpec arguments(String label, String least, String most) {
         return PositionalParamSpec.builder()

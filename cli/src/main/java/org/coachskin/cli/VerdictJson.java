@@ -36,13 +36,8 @@ final class VerdictJson {
         json.putAll(verdict(verdict, spreads, new PanelCheck().firstOrder(verdict)));
         List<Object> rows = new ArrayList<>();
         for (Change change : changes) {
-            Map<String, Object> row = new LinkedHashMap<>();
-            row.put("change", change.words());
-            row.put("addedMass", change.addedMass());
-            row.put("holds", change.verdict().holds());
-            row.put(
-                    "feltStiffness",
-                    change.verdict().felt().map(Spread::nominal).orElse(Double.NaN));
+            Map<String, Object> row = change(change.words(), change.addedMass(), change.verdict());
+            row.put("feltStiffness", feltStiffness(change.verdict()));
             rows.add(row);
         }
         json.put(Remarks.clearly(verdict) ? "couldLeaveOut" : "wouldCure", rows);
@@ -66,6 +61,20 @@ final class VerdictJson {
         json.put("stripTest", test);
         swept.ifPresent(feel -> json.put("swept", swept(feel)));
         return json;
+    }
+
+    /** Returns what a change is, what it weighs and whether the panel holds with it. */
+    static Map<String, Object> change(String words, double addedMass, Verdict after) {
+        Map<String, Object> json = new LinkedHashMap<>();
+        json.put("change", words);
+        json.put("addedMass", addedMass);
+        json.put("holds", after.holds());
+        return json;
+    }
+
+    /** Returns a felt stiffness without its scatter [N/m]; NaN where nobody presses. */
+    static double feltStiffness(Verdict verdict) {
+        return verdict.felt().map(Spread::nominal).orElse(Double.NaN);
     }
 
     private static Map<String, Object> swept(Swept swept) {

@@ -24,9 +24,6 @@ import org.coachskin.panel.LoadCase;
 /** The sheet for the engineer: why. */
 final class WhySheet {
 
-    /** Reserves beyond this have a bar as long as this. */
-    static final double LONGEST = 5;
-
     private final Verdict verdict;
     private final Job job;
     private final Figures figures;
@@ -41,7 +38,7 @@ final class WhySheet {
 
     Sheet sheet(Picture picture, PanelFile file) {
         List<Block> blocks = new ArrayList<>();
-        int first = felt();
+        int first = job.felt().map(job.loads()::indexOf).orElse(0);
         movement(first, picture, blocks);
         picture.through().ifPresent(through -> blocks.add(through(through)));
         seal(picture, blocks);
@@ -57,16 +54,13 @@ final class WhySheet {
         blocks.add(
                 new Block.Words(
                         "Taken for granted",
-                        "",
                         file.assumptions().stream().map(a -> figures.words(a.words())).toList(),
                         true,
-                        "",
-                        true));
-        blocks.add(
-                new Block.Words("Not asked", "", Remarks.notAsked(job, figures), false, "", true));
+                        ""));
+        blocks.add(new Block.Words("Not asked", Remarks.notAsked(job, figures), false, ""));
         blocks.add(method());
         blocks.add(folds());
-        blocks.add(new Block.Raw("The panel file", "", file.text()));
+        blocks.add(new Block.Raw("The panel file", file.text()));
         blocks.add(checked());
         return new Sheet("why", "Why", "for the engineer", blocks);
     }
@@ -80,16 +74,6 @@ final class WhySheet {
                 List.of(List.of("", "", "")),
                 "fill",
                 true);
-    }
-
-    /** Returns which load a palm is; the first of all where there is none. */
-    private int felt() {
-        for (int i = 0; i < job.loads().size(); i++) {
-            if (job.loads().get(i).kind() == LoadCase.Kind.FELT) {
-                return i;
-            }
-        }
-        return 0;
     }
 
     /** Draws how one load moves the panel. */
@@ -113,9 +97,9 @@ final class WhySheet {
                                 + MovementDrawing.step(reach, figures)
                                 + ". It moves most "
                                 + (apart ? "not where it is pressed but " : "")
-                                + figures.size(Math.rint(100 * moved.most().x()) / 100)
+                                + figures.place(moved.most().x())
                                 + " from left, "
-                                + figures.size(Math.rint(100 * moved.most().y()) / 100)
+                                + figures.place(moved.most().y())
                                 + " from front: "
                                 + figures.movement(Math.abs(most))
                                 + (most < 0 ? " outward." : " inward."),
@@ -126,8 +110,7 @@ final class WhySheet {
                                 reach,
                                 List.of(load),
                                 figures),
-                        List.of(),
-                        false));
+                        List.of()));
         MovementParts parts = MovementParts.of(verdict, movement);
         List<Block.Bar> bars = new ArrayList<>();
         for (MovementParts.Part part : parts.parts()) {
@@ -169,15 +152,14 @@ final class WhySheet {
             if (Double.isFinite(margin.multiplier())) {
                 fails += margin.holds() ? 0 : 1;
                 bars.add(
-                        new Block.Bar(
+                        WantedBars.reserve(
                                 figures.words(Rows.words(margin)),
-                                Math.min(LONGEST, margin.reserve()),
-                                Figures.reserve(margin.reserve()),
+                                margin.reserve(),
                                 margin.holds() ? "" : "does not hold",
                                 !margin.holds()));
             }
         }
-        return new Block.Bars(
+        return WantedBars.reserves(
                 "What limits it",
                 (fails == 0
                                 ? "Every bar passes the line: all hold."
@@ -185,13 +167,9 @@ final class WhySheet {
                                         ? "One bar ends short of the line."
                                         : fails + " bars end short of the line.")
                         + " Reserve: how often the load fits, over the factor of safety; bars beyond "
-                        + Figures.decimals(LONGEST, 0)
+                        + Figures.decimals(WantedBars.LONGEST, 0)
                         + " are cut there.",
-                "reserve",
-                1,
-                "1.00",
-                bars,
-                true);
+                bars);
     }
 
     private Block through(Through through) {
@@ -210,8 +188,7 @@ final class WhySheet {
                         + StressDrawing.way(through, figures)
                         + ", the foam the shear.",
                 StressDrawing.of(through, figures),
-                List.of(),
-                false);
+                List.of());
     }
 
     /** Draws the seal under the load that opens it most. */
@@ -245,17 +222,13 @@ final class WhySheet {
                                     load,
                                     job.limits().sealGap(),
                                     figures),
-                            List.of(),
-                            false));
+                            List.of()));
         }
     }
 
     /** Lists what everything bears that holds the panel. */
     private void held(List<Block> blocks) {
-        boolean bears =
-                verdict.held().stream()
-                        .anyMatch(held -> !held.grips().isEmpty() || !held.seals().isEmpty());
-        if (bears) {
+        if (HeldBlock.bears(verdict)) {
             List<List<String>> rows =
                     new ArrayList<>(HeldBlock.rows(verdict, figures, 0, verdict.held().size()));
             List<String> head = rows.remove(0);
@@ -301,7 +274,7 @@ final class WhySheet {
         words.add(
                 "Linear but for the seal, small movement, shallow crown. It knows no impact, fatigue, fire, "
                         + "creep, snapping through or softening in heat, no play in hinges and no frame that gives.");
-        return new Block.Words("Method and its limits", "", words, true, "", true);
+        return new Block.Words("Method and its limits", words, true, "");
     }
 
     private Block folds() {

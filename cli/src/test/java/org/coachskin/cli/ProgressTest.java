@@ -57,8 +57,8 @@ class ProgressTest {
     }
 
     /** Work that somebody stops. */
-    static final class Long {
-        private Long() {}
+    static final class Endless {
+        private Endless() {}
 
         public static void main(String[] args) throws InterruptedException {
             try (Progress progress = Progress.of("judging", 2)) {
@@ -77,7 +77,7 @@ class ProgressTest {
                                 "-Dcoachskin.terminal=true",
                                 "-cp",
                                 System.getProperty("java.class.path"),
-                                Long.class.getName())
+                                Endless.class.getName())
                         .start();
         StringBuilder said = new StringBuilder();
         InputStream err = run.getErrorStream();

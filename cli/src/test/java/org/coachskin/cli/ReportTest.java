@@ -12,6 +12,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -54,10 +55,21 @@ class ReportTest {
     }
 
     private String report(String panelFile) throws IOException {
+        return reported("check", panelFile);
+    }
+
+    /** The report of a whole command. */
+    private String reported(String... words) throws IOException {
         Path to = folder.resolve("report.html");
-        Outcome outcome = Main.run("check", panelFile, "--report", to.toString());
-        assertEquals("", outcome.err());
+        List<String> command = new ArrayList<>(List.of(words));
+        command.addAll(List.of("--report", to.toString()));
+        assertEquals("", Main.run(command.toArray(String[]::new)).err());
         return Files.readString(to);
+    }
+
+    private static List<String> ids(String page) {
+        Matcher id = Pattern.compile(" id=\"([^\"]*)\"").matcher(page);
+        return id.results().map(found -> found.group(1)).toList();
     }
 
     private String reportOn(String name) throws IOException {
@@ -125,12 +137,8 @@ class ReportTest {
     @Test
     void everyIdStandsOnce() throws IOException {
         String page = report("../examples/panels/luggage-lid-hinged-too-light.yaml");
-        List<String> ids = new ArrayList<>();
-        Matcher id = Pattern.compile(" id=\"([^\"]*)\"").matcher(page);
-        while (id.find()) {
-            ids.add(id.group(1));
-        }
-        assertEquals(ids.size(), Set.copyOf(ids).size());
+        List<String> ids = ids(page);
+        assertEquals(List.copyOf(new LinkedHashSet<>(ids)), ids);
         Matcher used = Pattern.compile("url\\(#([^)]*)\\)").matcher(page);
         Set<String> missing = new HashSet<>();
         while (used.find()) {
@@ -183,10 +191,7 @@ class ReportTest {
                         loads:
                           '<b onclick=x>hand': {force: 200 N, patch: 100 mm x 100 mm, at: {from left: 250 mm, from front: 150 mm}}
                         """);
-        Path to = folder.resolve("door.html");
-        Outcome outcome = Main.run("check", file.toString(), "--report", to.toString());
-        assertEquals("", outcome.err());
-        String page = Files.readString(to);
+        String page = report(file.toString());
 
         assertTrue(page.contains("&lt;script&gt;vent"));
         assertTrue(page.contains("&lt;b onclick=x&gt;hand"));
@@ -230,19 +235,12 @@ class ReportTest {
                         openings:
                           - {name: vent, shape: 120 mm x 80 mm, corner radius: 20 mm, centre: {from left: 130 mm, from front: 150 mm}}
                         """);
-        Path to = folder.resolve("hatch.html");
-        Outcome outcome = Main.run("reinforce", file.toString(), "vent", "--report", to.toString());
-        assertEquals("", outcome.err());
-        String page = Files.readString(to);
+        String page = reported("reinforce", file.toString(), "vent");
 
-        assertTrue(page.contains("What goes around the vent"), outcome.out());
-        assertTrue(page.contains("with it"), outcome.out());
+        assertTrue(page.contains("What goes around the vent"), page);
+        assertTrue(page.contains("with it"), page);
         assertTrue(page.contains("At the bench, in this order"));
-        Matcher ids = Pattern.compile(" id=\"([^\"]*)\"").matcher(page);
-        Set<String> seen = new HashSet<>();
-        while (ids.find()) {
-            assertTrue(seen.add(ids.group(1)), ids.group(1));
-        }
+        assertEquals(List.copyOf(new LinkedHashSet<>(ids(page))), ids(page));
     }
 
     @Test
@@ -267,9 +265,7 @@ class ReportTest {
 
     @Test
     void americanUnitsReachTheDrawings() throws IOException {
-        Path to = folder.resolve("us.html");
-        Main.run("check", LID, "--units", "us", "--report", to.toString());
-        String page = Files.readString(to);
+        String page = reported("check", LID, "--units", "us");
 
         assertTrue(page.contains("sizes in in"));
         assertTrue(page.contains("lbf/in"));

@@ -89,10 +89,7 @@ final class Drawing {
             Verdict verdict, List<Double> weights, Analysis solver) {
         Job job = verdict.job();
         Optional<LoadCase> palm =
-                job.loads().stream()
-                        .filter(load -> load.kind() == LoadCase.Kind.FELT)
-                        .filter(load -> load.loads().get(0) instanceof Load.Press)
-                        .findFirst();
+                job.felt().filter(load -> load.loads().get(0) instanceof Load.Press);
         if (palm.isEmpty() || verdict.felt().isEmpty()) {
             return List.of();
         }

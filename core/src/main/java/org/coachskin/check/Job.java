@@ -1,6 +1,7 @@
 package org.coachskin.check;
 
 import java.util.List;
+import java.util.Optional;
 import org.coachskin.laminate.Compatibility;
 import org.coachskin.laminate.Schedule;
 import org.coachskin.panel.Crown;
@@ -83,6 +84,11 @@ public record Job(
     private static Panel laid(Panel panel, Schedule schedule, List<ZoneRecipe> recipes) {
         return panel.withLaminate(schedule.laminate())
                 .withZones(recipes.stream().map(recipe -> recipe.zone(schedule)).toList());
+    }
+
+    /** Returns the load that asks how stiff the panel feels; empty where none does. */
+    public Optional<LoadCase> felt() {
+        return loads.stream().filter(load -> load.kind() == LoadCase.Kind.FELT).findFirst();
     }
 
     /** Returns this job laid by another schedule. */

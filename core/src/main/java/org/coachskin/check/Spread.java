@@ -36,9 +36,14 @@ public record Spread(double nominal, double low, double high, Map<PrimaryInput, 
         return new Spread(nominal, nominal - half, nominal + half, squares);
     }
 
+    /** Returns the standard deviation of the figure. */
+    public double deviation() {
+        return (high - nominal) / TENTH;
+    }
+
     /** Returns the share of panels laid alike that stay under a limit [-], normally distributed. */
     public double below(double limit) {
-        double sigma = (nominal - low) / TENTH;
+        double sigma = deviation();
         return sigma == 0
                 ? nominal < limit ? 1 : 0
                 : new NormalDistribution(nominal, sigma).cumulativeProbability(limit);

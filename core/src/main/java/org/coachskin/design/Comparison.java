@@ -123,12 +123,7 @@ public record Comparison(List<Column> columns) {
     }
 
     private static double movementError(Column column) {
-        String load =
-                column.verdict().job().loads().stream()
-                        .filter(each -> each.kind() == LoadCase.Kind.FELT)
-                        .map(LoadCase::name)
-                        .findFirst()
-                        .orElse("");
+        String load = column.verdict().job().felt().map(LoadCase::name).orElse("");
         return column.verdict().numericalErrors().stream()
                 .filter(error -> error.figure().equals("movement under " + load))
                 .mapToDouble(error -> error.error())
@@ -172,12 +167,7 @@ public record Comparison(List<Column> columns) {
         return columns.get(0)
                 .verdict()
                 .felt()
-                .map(
-                        felt ->
-                                Math.sqrt(2)
-                                        * (felt.nominal() - felt.low())
-                                        / Spread.TENTH
-                                        / felt.nominal())
+                .map(felt -> Math.sqrt(2) * felt.deviation() / felt.nominal())
                 .orElse(0.0);
     }
 }

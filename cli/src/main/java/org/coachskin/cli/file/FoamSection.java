@@ -84,11 +84,7 @@ final class FoamSection {
     /** Returns a foam by these keys, called {@code name} where they do not name a kind. */
     Optional<Foam> read(String name, Section keys) {
         String kindText = keys.has("kind") ? keys.text("kind").orElse(name) : name;
-        Optional<Foam.Kind> kind =
-                KINDS.stream()
-                        .filter(each -> each.equalsIgnoreCase(kindText))
-                        .findFirst()
-                        .map(each -> Foam.Kind.valueOf(each.toUpperCase(Locale.ROOT)));
+        Optional<Foam.Kind> kind = kind(kindText);
         if (kind.isEmpty() && NEEDED.stream().noneMatch(keys::has)) {
             unknown(kindText, keys);
             new Numbers(keys).or("density", Dimension.DENSITY, 8, 700, 0);
@@ -147,6 +143,14 @@ final class FoamSection {
                         scatter.densitySpread(),
                         scatter.modulusSpread(),
                         given ? Source.YOURS : scatter.source()));
+    }
+
+    /** Returns the kind of the tables that is called so. */
+    static Optional<Foam.Kind> kind(String name) {
+        return KINDS.stream()
+                .filter(each -> each.equalsIgnoreCase(name))
+                .findFirst()
+                .map(each -> Foam.Kind.valueOf(each.toUpperCase(Locale.ROOT)));
     }
 
     private void unknown(String kind, Section keys) {

@@ -1,7 +1,6 @@
 package org.coachskin.cli.file;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -289,9 +288,7 @@ final class ZoneSection {
             return Optional.empty();
         }
         Optional<Foam> foam =
-                Arrays.stream(Foam.Kind.values())
-                        .filter(kind -> kind.name().equalsIgnoreCase(words.group(1).strip()))
-                        .findFirst()
+                FoamSection.kind(words.group(1).strip())
                         .flatMap(kind -> materials.library().foam(kind, density.getAsDouble()));
         if (foam.isEmpty()) {
             findings.add(

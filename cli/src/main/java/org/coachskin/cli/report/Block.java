@@ -8,9 +8,6 @@ public sealed interface Block {
     /** Returns its heading; empty where it needs none. */
     String heading();
 
-    /** Returns the sentence that says what to see; may be empty. */
-    String sentence();
-
     private static List<String> set(List<String> words) {
         return words.stream().map(Typing::set).toList();
     }
@@ -28,10 +25,10 @@ public sealed interface Block {
     /**
      * A drawing.
      *
+     * @param sentence says what to see
      * @param notes what the drawing has no room for
      */
-    record Figure(
-            String heading, String sentence, Drawing drawing, List<String> notes, boolean wide)
+    record Figure(String heading, String sentence, Drawing drawing, List<String> notes)
             implements Block {
         /** Copies the list and sets the words. */
         public Figure {
@@ -39,11 +36,17 @@ public sealed interface Block {
             sentence = Typing.set(sentence);
             notes = set(notes);
         }
+
+        @Override
+        public boolean wide() {
+            return false;
+        }
     }
 
     /**
      * Bars that begin at nought.
      *
+     * @param sentence says what to see
      * @param unit of the figures
      * @param limit where the line of what is wanted stands; NaN for none
      * @param limitWords what stands at that line
@@ -109,6 +112,7 @@ public sealed interface Block {
     /**
      * A table.
      *
+     * @param sentence says what to see; may be empty
      * @param head of the columns
      * @param rows cells of each row
      * @param kind {@code tick} for boxes to tick, {@code fill} for boxes to fill in, or empty
@@ -136,17 +140,10 @@ public sealed interface Block {
      * @param listed whether they are items of a list
      * @param kind {@code careful} for what must be read, or empty
      */
-    record Words(
-            String heading,
-            String sentence,
-            List<String> paragraphs,
-            boolean listed,
-            String kind,
-            boolean wide)
+    record Words(String heading, List<String> paragraphs, boolean listed, String kind)
             implements Block {
         /** Copies the list and sets the words. */
         public Words {
-            sentence = Typing.set(sentence);
             paragraphs = set(paragraphs);
         }
     }
@@ -168,5 +165,5 @@ public sealed interface Block {
     }
 
     /** A text as it stands. */
-    record Raw(String heading, String sentence, String text) implements Block {}
+    record Raw(String heading, String text) implements Block {}
 }

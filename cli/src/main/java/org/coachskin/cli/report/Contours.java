@@ -160,11 +160,7 @@ final class Contours {
     List<List<Point>> lines(double level, double sign) {
         Pieces pieces = new Pieces();
         field.triangles().forEach(t -> across(t, level, sign, pieces));
-        List<List<Point>> lines = new ArrayList<>();
-        for (List<Point> line : pieces.joined()) {
-            lines.add(line);
-        }
-        return lines;
+        return pieces.joined();
     }
 
     /** Returns the rim and those of openings, closed. */

@@ -8,6 +8,7 @@ final class Labels {
 
     private static final double GAP = 2;
 
+    /** Letters of a name on a plan. */
     private static final int LONGEST = 26;
 
     /** Where words are tried beside a place: x and y in widths and heights from its middle. */
@@ -29,11 +30,14 @@ final class Labels {
         }
     }
 
-    /** Returns as much of a name as a drawing has room for. */
+    /** Returns as much of a name as a plan has room for. */
     static String shortened(String name) {
-        int end =
-                name.offsetByCodePoints(
-                        0, Math.min(LONGEST, name.codePointCount(0, name.length())));
+        return shortened(name, LONGEST);
+    }
+
+    /** Returns as many letters of a name as there is room for. */
+    static String shortened(String name, int most) {
+        int end = name.offsetByCodePoints(0, Math.min(most, name.codePointCount(0, name.length())));
         return end == name.length() ? name : name.substring(0, end) + "...";
     }
 

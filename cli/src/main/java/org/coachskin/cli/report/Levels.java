@@ -1,5 +1,7 @@
 package org.coachskin.cli.report;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -37,8 +39,6 @@ final class Levels {
     /** Returns a multiple of a step as a person writes it. */
     static String words(double value, double step) {
         int places = (int) Math.max(0, -Math.floor(StrictMath.log10(step) + 1e-9));
-        return java.math.BigDecimal.valueOf(value)
-                .setScale(places, java.math.RoundingMode.HALF_UP)
-                .toPlainString();
+        return BigDecimal.valueOf(value).setScale(places, RoundingMode.HALF_UP).toPlainString();
     }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.Function;
 import org.coachskin.analysis.Field;
 import org.coachskin.check.Picture;
 import org.coachskin.panel.LoadCase;
@@ -110,8 +111,8 @@ public final class MovementDrawing {
                         "Contour lines of movement. It moves most, by %s %s, %s from left and %s from front.",
                         units.movement(worst),
                         moved.most().value() < 0 ? "outward" : "inward",
-                        units.size(Math.rint(100 * moved.most().x()) / 100),
-                        units.size(Math.rint(100 * moved.most().y()) / 100)));
+                        units.place(moved.most().x()),
+                        units.place(moved.most().y())));
     }
 
     private void areas(Contours contours, double sign, double reach, String way) {
@@ -133,7 +134,7 @@ public final class MovementDrawing {
             lines.sort(Comparator.comparingInt((List<Point> line) -> line.size()).reversed());
             int written = 0;
             for (List<Point> line : lines) {
-                if (written < 2 && length(line) > 40) {
+                if (written < 2 && Point.length(line) > 40) {
                     List<Point> places = new ArrayList<>();
                     for (int k = 0; k < 12; k++) {
                         // From the middle of the line to both sides by turns.
@@ -147,14 +148,6 @@ public final class MovementDrawing {
         }
     }
 
-    private static double length(List<Point> line) {
-        double sum = 0;
-        for (int i = 1; i < line.size(); i++) {
-            sum += line.get(i).distance(line.get(i - 1));
-        }
-        return sum;
-    }
-
     /** Draws both cuts, inward downward and to the left. */
     private void cuts(double right, double bottom) {
         double least = -outward * units.length();
@@ -164,18 +157,8 @@ public final class MovementDrawing {
         double side = right + GAP + most * scale;
         sketch.line("axis", EDGE, zero, right, zero);
         sketch.line("axis", side, frame.top(), side, bottom);
-        List<List<Point>> across = new ArrayList<>();
-        curve(
-                moved.across(),
-                across,
-                cut -> new Point(frame.x(cut.at()), zero + cut.movement() * scale));
-        List<List<Point>> along = new ArrayList<>();
-        curve(
-                moved.along(),
-                along,
-                cut -> new Point(side - cut.movement() * scale, frame.y(cut.at())));
-        sketch.lines("curve", across, false);
-        sketch.lines("curve", along, false);
+        curve(moved.across(), cut -> new Point(frame.x(cut.at()), zero + cut.movement() * scale));
+        curve(moved.along(), cut -> new Point(side - cut.movement() * scale, frame.y(cut.at())));
         double ends = bottom + GAP + CURVE;
         double worst = zero + moved.most().value() * scale;
         sketch.line("size", right + 8, zero, right + 8, worst);
@@ -194,24 +177,15 @@ public final class MovementDrawing {
                 "cut from front to rear");
     }
 
-    private interface Placing {
-        Point of(Picture.Cut cut);
-    }
-
-    private static void curve(List<Picture.Cut> cuts, List<List<Point>> lines, Placing placing) {
-        List<Point> line = new ArrayList<>();
+    private void curve(List<Picture.Cut> cuts, Function<Picture.Cut, Point> place) {
+        Pen pen = new Pen();
         for (Picture.Cut cut : cuts) {
             if (Double.isNaN(cut.movement())) {
-                if (line.size() > 1) {
-                    lines.add(line);
-                }
-                line = new ArrayList<>();
+                pen.lift();
             } else {
-                line.add(placing.of(cut));
+                pen.to(place.apply(cut));
             }
         }
-        if (line.size() > 1) {
-            lines.add(line);
-        }
+        sketch.lines("curve", pen.lines(), false);
     }
 }

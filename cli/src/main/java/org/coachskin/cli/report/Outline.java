@@ -1,10 +1,10 @@
 package org.coachskin.cli.report;
 
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.coachskin.analysis.Field;
+import org.coachskin.laminate.Patch;
 import org.coachskin.panel.Edge;
 import org.coachskin.panel.Fitting;
 import org.coachskin.panel.Load;
@@ -86,9 +86,8 @@ final class Outline {
 
     /** Draws a line beside the rim along part of one edge. */
     private void along(Sketch sketch, String kind, Stretch stretch, double inside) {
-        List<List<Point>> lines = new ArrayList<>();
+        Pen pen = new Pen();
         List<Point> rim = outer();
-        List<Point> line = new ArrayList<>();
         for (int i = 0; i + 1 < rim.size(); i++) {
             Point p = rim.get(i);
             Point q = rim.get(i + 1);
@@ -109,19 +108,15 @@ final class Outline {
             if (here) {
                 Point from = new Point(p.x() - inside * outX, p.y() - inside * outY);
                 Point to = new Point(q.x() - inside * outX, q.y() - inside * outY);
-                if (line.isEmpty()) {
-                    line.add(from);
+                if (pen.isUp()) {
+                    pen.to(from);
                 }
-                line.add(to);
-            } else if (!line.isEmpty()) {
-                lines.add(line);
-                line = new ArrayList<>();
+                pen.to(to);
+            } else {
+                pen.lift();
             }
         }
-        if (!line.isEmpty()) {
-            lines.add(line);
-        }
-        sketch.lines(kind, lines, false);
+        sketch.lines(kind, pen.lines(), false);
     }
 
     /** Returns a place of the drawing as a tape along an edge measures it [m]. */
@@ -193,7 +188,7 @@ final class Outline {
         double y = frame.y(press.y());
         double halfX = frame.scale() * press.patch().halfX();
         double halfY = frame.scale() * press.patch().halfY();
-        if (press.patch() instanceof org.coachskin.laminate.Patch.Rectangle) {
+        if (press.patch() instanceof Patch.Rectangle) {
             sketch.box("load", x - halfX, y - halfY, 2 * halfX, 2 * halfY);
         } else {
             sketch.dot("load", x, y, halfX);

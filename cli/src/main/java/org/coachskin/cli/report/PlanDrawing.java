@@ -47,18 +47,22 @@ public final class PlanDrawing {
         for (Opening opening : panel.openings()) {
             reach(opening, openX, openY);
         }
-        List<Double> front = pads(panel, Edge.FRONT);
-        List<Double> rear = pads(panel, Edge.REAR);
-        List<Double> left = pads(panel, Edge.LEFT);
-        List<Double> right = pads(panel, Edge.RIGHT);
-        double above = BORDER + LANE * (1 + count(rear) + count(openX));
-        double beside = 3 * BORDER + LANE * (1 + count(left));
-        double after = BORDER + LANE * (1 + count(right) + count(openY));
+        Taped taped =
+                new Taped(
+                        pads(panel, Edge.FRONT),
+                        pads(panel, Edge.REAR),
+                        pads(panel, Edge.LEFT),
+                        pads(panel, Edge.RIGHT),
+                        openX,
+                        openY);
+        double above = BORDER + LANE * (1 + count(taped.rear()) + count(openX));
+        double beside = 3 * BORDER + LANE * (1 + count(taped.left()));
+        double after = BORDER + LANE * (1 + count(taped.right()) + count(openY));
         Frame frame = Frame.fitting(beside, above, panel.width(), panel.length(), WIDE, HIGH);
         double bottom = frame.y(0);
         double rightSide = frame.x(panel.width());
         double width = Math.max(rightSide + after, 250);
-        double height = bottom + BORDER + LANE * (1 + count(front)) + 2 * COMPASS;
+        double height = bottom + BORDER + LANE * (1 + count(taped.front())) + 2 * COMPASS;
 
         Sketch sketch = new Sketch();
         Labels labels = new Labels(frame.left(), frame.top(), rightSide, bottom);
@@ -66,7 +70,7 @@ public final class PlanDrawing {
         outline.surface(sketch);
         outline.panel(sketch);
         outline.fittings(sketch);
-        sizes(sketch, frame, panel, units, List.of(front, rear, left, right, openX, openY));
+        sizes(sketch, frame, panel, units, taped);
         for (Opening opening : panel.openings()) {
             double x = frame.x(opening.x());
             double y = frame.y(opening.y());
@@ -74,7 +78,7 @@ public final class PlanDrawing {
         }
         outline.fittingNames(sketch, labels);
         outline.loads(sketch, labels, loads);
-        letters(sketch, labels, frame, field, letters);
+        letters(sketch, labels, outline.contours(), frame, field, letters);
         compass(sketch, panel, width, height);
         edge(sketch, labels, frame, panel, "rear edge", above + 12);
         edge(sketch, labels, frame, panel, "front edge", bottom - 12);
@@ -89,6 +93,15 @@ public final class PlanDrawing {
                         + units.size(panel.length())
                         + " long, with what holds it and what presses on it.");
     }
+
+    /** What a tape takes beside the whole: fittings along each edge, sides of openings [m]. */
+    private record Taped(
+            List<Double> front,
+            List<Double> rear,
+            List<Double> left,
+            List<Double> right,
+            List<Double> openX,
+            List<Double> openY) {}
 
     /** Names an edge where there is room along it. */
     private static void edge(
@@ -152,34 +165,33 @@ public final class PlanDrawing {
         y.addAll(List.of(opening.y() + y1, opening.y() + y2));
     }
 
-    private static void sizes(
-            Sketch sketch, Frame frame, Panel panel, Units units, List<List<Double>> places) {
+    private static void sizes(Sketch sketch, Frame frame, Panel panel, Units units, Taped taped) {
         Chain chain = new Chain(sketch, units::bare);
         double bottom = frame.y(0);
         double top = frame.top();
         double left = frame.left();
         double right = frame.x(panel.width());
         double lane = LANE;
-        if (!places.get(0).isEmpty()) {
-            chain.level(frame, Chain.marks(places.get(0), panel.width()), bottom, bottom + lane);
+        if (!taped.front().isEmpty()) {
+            chain.level(frame, Chain.marks(taped.front(), panel.width()), bottom, bottom + lane);
             lane += LANE;
         }
         chain.level(frame, List.of(0.0, panel.width()), bottom, bottom + lane);
         lane = LANE;
-        for (List<Double> marks : List.of(places.get(4), places.get(1))) {
+        for (List<Double> marks : List.of(taped.openX(), taped.rear())) {
             if (!marks.isEmpty()) {
                 chain.level(frame, Chain.marks(marks, panel.width()), top, top - lane);
                 lane += LANE;
             }
         }
         lane = LANE;
-        if (!places.get(2).isEmpty()) {
-            chain.upright(frame, Chain.marks(places.get(2), panel.length()), left, left - lane);
+        if (!taped.left().isEmpty()) {
+            chain.upright(frame, Chain.marks(taped.left(), panel.length()), left, left - lane);
             lane += LANE;
         }
         chain.upright(frame, List.of(0.0, panel.length()), left, left - lane);
         lane = LANE;
-        for (List<Double> marks : List.of(places.get(5), places.get(3))) {
+        for (List<Double> marks : List.of(taped.openY(), taped.right())) {
             if (!marks.isEmpty()) {
                 chain.upright(frame, Chain.marks(marks, panel.length()), right, right + lane);
                 lane += LANE;
@@ -189,8 +201,12 @@ public final class PlanDrawing {
 
     /** Writes each zone's letter where it has most room. */
     private static void letters(
-            Sketch sketch, Labels labels, Frame frame, Field field, List<String> letters) {
-        Contours contours = new Contours(field, frame);
+            Sketch sketch,
+            Labels labels,
+            Contours contours,
+            Frame frame,
+            Field field,
+            List<String> letters) {
         List<Point> ends = new ArrayList<>();
         contours.zones().forEach(ends::addAll);
         contours.rims().forEach(ends::addAll);

@@ -18,6 +18,7 @@ public final class SealDrawing {
     private static final int TICKS = 4;
 
     private final Panel panel;
+    private final Frame frame;
     private final Units units;
     private final double allowed;
     private final List<Point> rim;
@@ -29,7 +30,7 @@ public final class SealDrawing {
         this.units = units;
         this.allowed = allowed / units.length();
         // A millimetre a pixel, so that distances in it are right.
-        Frame frame = new Frame(0, 0, 1000, panel.length());
+        frame = new Frame(0, 0, 1000, panel.length());
         List<Point> outer = new Outline(panel, field, frame).outer();
         Point start = frame.at(0, 0);
         int from = 0;
@@ -41,11 +42,7 @@ public final class SealDrawing {
         List<Point> turned = new ArrayList<>(outer.subList(from, outer.size() - 1));
         turned.addAll(outer.subList(0, from + 1));
         rim = turned;
-        double sum = 0;
-        for (int i = 1; i < rim.size(); i++) {
-            sum += rim.get(i).distance(rim.get(i - 1));
-        }
-        around = sum;
+        around = Point.length(rim);
     }
 
     /**
@@ -71,8 +68,8 @@ public final class SealDrawing {
     private List<Along> along(List<Held.SealPlace> places) {
         List<Along> along = new ArrayList<>();
         for (Held.SealPlace place : places) {
-            Point at = new Point(1000 * place.x(), 1000 * (panel.length() - place.y()));
-            along.add(new Along(share(at), -place.squeeze() / units.length()));
+            double share = share(frame.at(place.x(), place.y()));
+            along.add(new Along(share, -place.squeeze() / units.length()));
         }
         along.sort(Comparator.comparingDouble(Along::share));
         return along;
@@ -147,9 +144,9 @@ public final class SealDrawing {
     private void corners() {
         double[] share = {
             0,
-            share(new Point(1000 * panel.width(), 1000 * panel.length())),
-            share(new Point(1000 * panel.width(), 0)),
-            share(new Point(0, 0)),
+            share(frame.at(panel.width(), 0)),
+            share(frame.at(panel.width(), panel.length())),
+            share(frame.at(0, panel.length())),
             1
         };
         List<String> names = List.of("front", "right", "rear", "left");
@@ -165,28 +162,19 @@ public final class SealDrawing {
     }
 
     private void curve(String kind, List<Along> places, Axis axis, boolean tooWide) {
-        List<List<Point>> lines = new ArrayList<>();
-        List<Point> line = new ArrayList<>();
+        Pen pen = new Pen();
         double before = 0;
         for (Along at : places) {
-            boolean breaks =
-                    (!line.isEmpty() && at.share() - before > APART)
-                            || (tooWide && at.gap() < allowed);
-            if (breaks) {
-                if (line.size() > 1) {
-                    lines.add(line);
-                }
-                line = new ArrayList<>();
+            boolean drawn = !tooWide || at.gap() >= allowed;
+            if (!drawn || at.share() - before > APART) {
+                pen.lift();
             }
-            if (!tooWide || at.gap() >= allowed) {
-                line.add(new Point(LEFT + WIDE * at.share(), axis.at(at.gap())));
+            if (drawn) {
+                pen.to(new Point(LEFT + WIDE * at.share(), axis.at(at.gap())));
             }
             before = at.share();
         }
-        if (line.size() > 1) {
-            lines.add(line);
-        }
-        sketch.lines(kind, lines, false);
+        sketch.lines(kind, pen.lines(), false);
     }
 
     private void widest(List<Along> places, Axis axis) {

@@ -17,6 +17,9 @@ public final class StackDrawing {
     private static final double TOP = 22;
     private static final double LABEL = 29;
 
+    /** As many letters as stand beside the cut. */
+    private static final int LETTERS = 24;
+
     private StackDrawing() {}
 
     /**
@@ -152,7 +155,7 @@ public final class StackDrawing {
         for (int k = 0; k < n; k++) {
             Label label = labels.get(n - 1 - k);
             sketch.line("reach", LEFT + STRIP, middle[k], WORDS - 5, y[k]);
-            sketch.text("layer", WORDS, y[k] - 1, label.name());
+            sketch.text("layer", WORDS, y[k] - 1, Labels.shortened(label.name(), LETTERS));
             sketch.text("small", WORDS, y[k] + 11, label.note());
         }
     }

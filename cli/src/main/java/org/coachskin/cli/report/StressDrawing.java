@@ -90,14 +90,7 @@ public final class StressDrawing {
         Axis axis = new Axis(MIDDLE, most == 0 ? 1 : (HALF - 8) / most);
         sketch.text("small mid", MIDDLE - HALF / 2, TOP - 20, "push");
         sketch.text("small mid", MIDDLE + HALF / 2, TOP - 20, "pull");
-        double step = Levels.step(most, TICKS);
-        for (int k = -TICKS; k <= TICKS; k++) {
-            double at = axis.at(k * step);
-            if (Math.abs(at - MIDDLE) <= HALF) {
-                sketch.line(k == 0 ? "axis zero" : "grid", at, TOP, at, bottom + 4);
-                sketch.text("small mid", at, bottom + 16, Levels.words(Math.abs(k * step), step));
-            }
-        }
+        grid(axis, most, MIDDLE - HALF, MIDDLE + HALF);
         sketch.text("small mid", MIDDLE, bottom + 28, units.stressName());
         for (int i = 0; i + 1 < through.inPlane().size(); i += 2) {
             Through.InPlane inner = through.inPlane().get(i);
@@ -114,6 +107,18 @@ public final class StressDrawing {
         }
         extreme(axis, 1);
         extreme(axis, -1);
+    }
+
+    /** Draws lines at round numbers up to {@code most} either way, as far as there is room. */
+    private void grid(Axis axis, double most, double left, double right) {
+        double step = Levels.step(most, TICKS);
+        for (int k = -TICKS; k <= TICKS; k++) {
+            double at = axis.at(k * step);
+            if (at >= left && at <= right) {
+                sketch.line(k == 0 ? "axis zero" : "grid", at, TOP, at, bottom + 4);
+                sketch.text("small mid", at, bottom + 16, Levels.words(Math.abs(k * step), step));
+            }
+        }
     }
 
     /** Writes the largest pull or push where it is. */
@@ -149,14 +154,7 @@ public final class StressDrawing {
         }
         Axis axis = new Axis(SHEAR, most == 0 ? 1 : (SHEAR_WIDE - 20) / most);
         sketch.text("small", SHEAR, TOP - 20, "shear in the foam");
-        double step = Levels.step(most, TICKS);
-        for (int k = 0; k <= TICKS; k++) {
-            double at = axis.at(k * step);
-            if (at <= SHEAR + SHEAR_WIDE) {
-                sketch.line(k == 0 ? "axis zero" : "grid", at, TOP, at, bottom + 4);
-                sketch.text("small mid", at, bottom + 16, Levels.words(k * step, step));
-            }
-        }
+        grid(axis, most, SHEAR, SHEAR + SHEAR_WIDE);
         sketch.text("small mid", SHEAR + SHEAR_WIDE / 2 - 8, bottom + 28, units.stressName());
         List<Point> area = new ArrayList<>();
         double last = 0;

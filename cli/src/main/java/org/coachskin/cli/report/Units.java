@@ -18,17 +18,11 @@ public interface Units {
     /** Returns a size as a tape gives it, with its unit. */
     String size(double metres);
 
-    /** Returns the thickness of a layer, with its unit. */
-    String fineSize(double metres);
+    /** Returns a place, told no finer than it is worth, with its unit. */
+    String place(double metres);
 
     /** Returns how far something moves, with its unit. */
     String movement(double metres);
-
-    /** Returns what a small thing weighs, with its unit. */
-    String grams(double kilograms);
-
-    /** Returns a weight that is hung up or set down, with its unit. */
-    String hung(double kilograms);
 
     /** Returns a size without its unit. */
     default String bare(double metres) {
