@@ -28,7 +28,7 @@ final class ReinforceCommand implements Subcommand {
     @Override
     public CommandSpec spec() {
         return Subcommand.answering(
-                        Subcommand.arguments("a panel file and a place in it", "2", "*"))
+                        Subcommand.arguments("a panel file and a place in it", "1", "*"))
                 .addOption(Subcommand.option("--only", "MEANS"))
                 .addOption(Subcommand.option("--without", "MEANS"))
                 .addOption(Subcommand.option("--widest", "LENGTH"))
@@ -46,6 +46,9 @@ final class ReinforceCommand implements Subcommand {
         PanelFile file = Panels.read(name);
         Optional<ReportFile> report = ReportFile.wanted(given, List.of(name));
         Job job = file.asDrawn();
+        if (what.isBlank()) {
+            throw unnamed(name, job);
+        }
         Target target = Target.named(job, what).orElseThrow(() -> unknown(name, job, what));
         Reinforcement found;
         try (Interrupt interrupt = Interrupt.on();
@@ -130,8 +133,19 @@ final class ReinforceCommand implements Subcommand {
         return length;
     }
 
+    private static Refused unnamed(String name, Job job) {
+        List<String> known = names(job);
+        return Panels.refused(
+                "Reinforce what? In " + name + " there are: " + String.join(", ", known) + ".",
+                "Write   coachskin reinforce " + Texts.asArgument(name) + " " + known.get(0));
+    }
+
+    private static List<String> names(Job job) {
+        return Target.of(job).stream().map(Target::name).toList();
+    }
+
     private static Refused unknown(String name, Job job, String what) {
-        List<String> known = Target.of(job).stream().map(Target::name).toList();
+        List<String> known = names(job);
         return Panels.refused(
                 name + " has nothing called  " + what + "  that could be reinforced.",
                 "Write   "

@@ -251,27 +251,37 @@ final class ReinforceWords {
     /** Returns what the table comes to. */
     List<String> underTheTable() {
         List<String> said = new ArrayList<>();
-        int solved = found.solved();
-        int told = found.tried().size() - solved;
         said.add(
                 (found.chosen().isPresent()
                                 ? "Chosen: the lightest of "
                                         + found.offered()
-                                        + " that holds every limit"
-                                : found.tried().size() + " were looked at")
-                        + (told > 0
-                                ? "; "
-                                        + solved
-                                        + (solved == 1 ? " was" : " were")
-                                        + " solved by every limit, of the other "
-                                        + told
-                                        + " the stiffness was told from a few, as a rule 0 to 3 % high."
-                                : ", each by every limit."));
+                                        + " that holds every limit. "
+                                : "")
+                        + judged());
         if (isOfStiffness()) {
             reached().ifPresent(said::add);
             wider().ifPresent(said::add);
         }
         return said;
+    }
+
+    /** Says how many were judged by every limit, and what the others were told from. */
+    private String judged() {
+        int solved = found.solved();
+        int told = found.tried().size() - solved;
+        if (told == 0) {
+            return "Each was judged by every limit.";
+        }
+        String others =
+                "the stiffness was told from a few that were solved, as a rule 0 to 3 % high.";
+        return solved == 0
+                ? "Of all " + told + " " + others
+                : solved
+                        + (solved == 1 ? " was" : " were")
+                        + " judged by every limit; of the other "
+                        + told
+                        + " "
+                        + others;
     }
 
     /** Compares how far plies get with how far a strip does. */

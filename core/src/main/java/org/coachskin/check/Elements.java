@@ -51,7 +51,7 @@ final class Elements {
         ShellAnalysis solver = solvers.ofOrder(order);
         return new Solved(
                 solver.loadCases(job.panel(), job.loads()),
-                vibrating ? solver.frequency(job.panel()) : Double.NaN);
+                vibrating ? solvers.frequency(job, order) : Double.NaN);
     }
 
     /**
@@ -88,8 +88,7 @@ final class Elements {
     }
 
     private Outcome outcome(int order, List<CaseCheck> cases) {
-        CompletableFuture<Double> vibrating =
-                begin(() -> solvers.ofOrder(order).frequency(job.panel()));
+        CompletableFuture<Double> vibrating = begin(() -> solvers.frequency(job, order));
         List<Margin> worst = PanelCheck.worstOfEachMode(job, cases);
         Read read = new Read(worst, cases);
         Solved lower = solved(order - 1, true);

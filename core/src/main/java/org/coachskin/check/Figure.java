@@ -46,7 +46,7 @@ record Figure(
      * @param margins the worst of each mode
      * @param cases the load cases
      * @param moved where each of them moves the panel most
-     * @param frequency lowest [Hz]
+     * @param frequency lowest [Hz]; left out where NaN
      */
     static Map<String, Figure> of(
             List<Margin> margins, List<CaseCheck> cases, List<Place> moved, double frequency) {
@@ -62,7 +62,9 @@ record Figure(
             put(figures, of(Kind.DEFLECTION, "movement" + under, by));
             forces(check.answer().held(), under).forEach(figure -> put(figures, figure));
         }
-        put(figures, of(Kind.FREQUENCY, "frequency", frequency));
+        if (!Double.isNaN(frequency)) {
+            put(figures, of(Kind.FREQUENCY, "frequency", frequency));
+        }
         return figures;
     }
 

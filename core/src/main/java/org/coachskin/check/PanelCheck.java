@@ -30,11 +30,11 @@ public final class PanelCheck {
 
     /** Creates the check. */
     public PanelCheck() {
-        this(false);
+        this(new Solvers(false, true));
     }
 
-    private PanelCheck(boolean brief) {
-        solvers = new Solvers(brief);
+    private PanelCheck(Solvers solvers) {
+        this.solvers = solvers;
     }
 
     /**
@@ -43,7 +43,12 @@ public final class PanelCheck {
      * the frequency of a panel on fittings are left out (NaN).
      */
     public static PanelCheck brief() {
-        return new PanelCheck(true);
+        return new PanelCheck(new Solvers(true, false));
+    }
+
+    /** Returns a check that judges all there is and leaves out the frequency on fittings (NaN). */
+    public static PanelCheck withoutFrequency() {
+        return new PanelCheck(new Solvers(false, false));
     }
 
     /** Returns the verdict on {@code job}. */

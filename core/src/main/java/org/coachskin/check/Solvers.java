@@ -18,13 +18,16 @@ final class Solvers {
     private final ShellAnalysis firstOrder;
     private final Map<Integer, ShellAnalysis> orders = new ConcurrentHashMap<>();
     private final boolean brief;
+    private final boolean vibrating;
 
     /**
      * @param brief whether elements one order coarser than usual will do, without a look at what
      *     they are off
+     * @param vibrating whether the frequency of a panel on fittings is asked
      */
-    Solvers(boolean brief) {
+    Solvers(boolean brief, boolean vibrating) {
         this.brief = brief;
+        this.vibrating = vibrating;
         shell = new ShellAnalysis(brief ? ShellAnalysis.ORDER - 1 : ShellAnalysis.ORDER, false);
         firstOrder = shell.ofOrder(ShellAnalysis.ORDER - 1).inFirstOrder();
     }
@@ -48,7 +51,12 @@ final class Solvers {
 
     /** Returns the lowest natural frequency [Hz]; NaN where that is not asked. */
     double frequency(Job job) {
-        return brief && !isSeries(job) ? Double.NaN : of(job).frequency(job.panel());
+        return isSeries(job) ? series.frequency(job.panel()) : frequency(job, ShellAnalysis.ORDER);
+    }
+
+    /** Returns the lowest natural frequency by elements of one order [Hz]; NaN where not asked. */
+    double frequency(Job job, int order) {
+        return vibrating ? ofOrder(order).frequency(job.panel()) : Double.NaN;
     }
 
     /** Returns elements of one order. */

@@ -38,7 +38,7 @@ public record Weights(
         double foam = 0;
         double inserts = 0;
         double given = 0;
-        Map<Layer, Double> areas = new Solvers(true).of(job).areas(job.panel());
+        Map<Layer, Double> areas = new Solvers(true, false).of(job).areas(job.panel());
         for (Map.Entry<Layer, Double> entry : areas.entrySet()) {
             Layer layer = entry.getKey();
             double mass = entry.getValue() * layer.thickness() * layer.density();

@@ -12,8 +12,8 @@ import org.coachskin.laminate.Triple;
 
 /**
  * Wrinkling of every skin at every place, judged where a skin is pushed most: the search for the
- * worst wave is dear, so of many places only those with the largest compression are worked out,
- * skin by skin and stack by stack.
+ * worst wave is dear, so of many places only those with the largest compression are looked at, skin
+ * by skin and stack by stack, and of these only those worked out that may turn out the worst.
  */
 final class Wrinkles {
 
@@ -62,25 +62,54 @@ final class Wrinkles {
 
     /** Judges what has been noted. */
     void judge(Worst worst) {
-        pushed.forEach(
-                (skin, places) -> {
-                    double critical = skin.critical(0, -1);
-                    for (Pushed p : most(places)) {
-                        Forces f = p.forces();
-                        double multiplier =
-                                skin.reserve(f.skin(), f.other(), f.still(), f.otherStill());
-                        worst.keep(
-                                Mode.WRINKLING,
-                                p.sign(),
-                                new Place(p.skin() + p.at().words(), p.at().x(), p.at().y(), 0),
-                                critical / multiplier,
-                                critical,
-                                multiplier,
-                                wanted,
-                                MethodError.WRINKLING,
-                                p.at().remark());
-                    }
-                });
+        double least = Double.POSITIVE_INFINITY;
+        for (Map.Entry<FaceWrinkling, List<Pushed>> entry : pushed.entrySet()) {
+            FaceWrinkling skin = entry.getKey();
+            double critical = skin.critical(0, -1);
+            for (Reached one : reached(skin, most(entry.getValue()), least)) {
+                least = Math.min(least, one.multiplier());
+                Pushed p = one.pushed();
+                worst.keep(
+                        Mode.WRINKLING,
+                        p.sign(),
+                        new Place(p.skin() + p.at().words(), p.at().x(), p.at().y(), 0),
+                        critical / one.multiplier(),
+                        critical,
+                        one.multiplier(),
+                        wanted,
+                        MethodError.WRINKLING,
+                        p.at().remark());
+            }
+        }
+    }
+
+    private record Reached(int at, Pushed pushed, double multiplier) {}
+
+    /** Works out those that may come below {@code least}, in their order. */
+    private static List<Reached> reached(FaceWrinkling skin, List<Pushed> places, double least) {
+        double[] bounds = places.stream().mapToDouble(p -> bound(skin, p.forces())).toArray();
+        List<Integer> order = new ArrayList<>();
+        for (int i = 0; i < bounds.length; i++) {
+            order.add(i);
+        }
+        order.sort(Comparator.comparingDouble(i -> bounds[i]));
+        List<Reached> found = new ArrayList<>();
+        double lowest = least;
+        for (int i : order) {
+            if (bounds[i] >= lowest && !found.isEmpty()) {
+                break;
+            }
+            Forces f = places.get(i).forces();
+            double multiplier = skin.reserve(f.skin(), f.other(), f.still(), f.otherStill());
+            found.add(new Reached(i, places.get(i), multiplier));
+            lowest = Math.min(lowest, multiplier);
+        }
+        found.sort(Comparator.comparingInt(Reached::at));
+        return found;
+    }
+
+    private static double bound(FaceWrinkling skin, Forces f) {
+        return skin.leastReserve(f.skin(), f.other(), f.still(), f.otherStill());
     }
 
     private List<Pushed> most(List<Pushed> places) {

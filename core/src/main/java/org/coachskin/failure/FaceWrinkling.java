@@ -46,6 +46,11 @@ public final class FaceWrinkling {
     /** How closely a reserve beside standing forces is found, relative. */
     private static final double CLOSE = 1e-9;
 
+    private static final double ROUGHLY = 1e-3;
+
+    /** By chords no factor comes out larger than the true one by more than between directions. */
+    private static final double BELOW = 0.99;
+
     private static final double[] COS2 = new double[DIRECTIONS * STEPS];
     private static final double[] SIN2 = new double[DIRECTIONS * STEPS];
     private static final double[] SIN_TWICE = new double[DIRECTIONS * STEPS];
@@ -157,6 +162,13 @@ public final class FaceWrinkling {
      * @param other the same in the other skin
      */
     public double reserve(Triple n, Triple other) {
+        return reserve(n, other, true);
+    }
+
+    /**
+     * @param exact whether chords that lie far on the safe side are replaced by what they are for
+     */
+    private double reserve(Triple n, Triple other, boolean exact) {
         double most = 0;
         for (int i = 0; i < DIRECTIONS * STEPS; i++) {
             double compression = -along(n, i);
@@ -166,7 +178,8 @@ public final class FaceWrinkling {
                 double end = inverse(ratio < 0 ? 0 : 2, i);
                 double part = Math.abs(ratio);
                 double worse = compression * (idle + part * (end - idle));
-                if (worse > most && part * (1 - part) * Math.abs(end - idle) > CHORD * idle) {
+                boolean far = part * (1 - part) * Math.abs(end - idle) > CHORD * idle;
+                if (exact && far && worse > most) {
                     worse = compression / critical(Math.PI * i / (DIRECTIONS * STEPS), ratio);
                 }
                 most = Math.max(most, worse);
@@ -189,11 +202,24 @@ public final class FaceWrinkling {
      * @param standingOther the same in the other skin
      */
     public double reserve(Triple n, Triple other, Triple standing, Triple standingOther) {
-        double alone = reserve(n, other);
+        return reserve(n, other, standing, standingOther, true);
+    }
+
+    /**
+     * Returns what that factor does not lie below, at a small part of the cost: as a rule it is
+     * somewhat larger.
+     */
+    public double leastReserve(Triple n, Triple other, Triple standing, Triple standingOther) {
+        return BELOW * reserve(n, other, standing, standingOther, false);
+    }
+
+    private double reserve(
+            Triple n, Triple other, Triple standing, Triple standingOther, boolean exact) {
+        double alone = reserve(n, other, exact);
         if (standing.equals(Triple.ZERO) && standingOther.equals(Triple.ZERO)) {
             return alone;
         }
-        double used = 1 / reserve(standing, standingOther);
+        double used = 1 / reserve(standing, standingOther, exact);
         if (used >= 1) {
             return 0;
         }
@@ -201,20 +227,30 @@ public final class FaceWrinkling {
             return alone;
         }
         double low = 0;
-        double high = alone * (1 + 1 / reserve(standing.times(-1), standingOther.times(-1)));
-        while (reserve(standing.plus(n, high), standingOther.plus(other, high)) > 1) {
+        double high = alone * (1 + 1 / reserve(standing.times(-1), standingOther.times(-1), exact));
+        while (holds(n, other, standing, standingOther, high, exact)) {
             low = high;
             high *= 2;
         }
-        while (high - low > CLOSE * high) {
+        while (high - low > (exact ? CLOSE : ROUGHLY) * high) {
             double middle = (low + high) / 2;
-            if (reserve(standing.plus(n, middle), standingOther.plus(other, middle)) > 1) {
+            if (holds(n, other, standing, standingOther, middle, exact)) {
                 low = middle;
             } else {
                 high = middle;
             }
         }
         return low;
+    }
+
+    private boolean holds(
+            Triple n,
+            Triple other,
+            Triple standing,
+            Triple standingOther,
+            double times,
+            boolean exact) {
+        return reserve(standing.plus(n, times), standingOther.plus(other, times), exact) > 1;
     }
 
     /**

@@ -2,7 +2,6 @@ package org.coachskin.reinforce;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.coachskin.laminate.Schedule;
 import org.coachskin.material.Foam;
 import org.coachskin.panel.Edge;
 import org.coachskin.panel.Panel;
@@ -41,8 +40,8 @@ final class BenchSteps {
         } else if (build instanceof Build.InLip more) {
             bench.steps.add(
                     "Lay "
-                            + bench.counted(more.count(), more.ply())
-                            + " in the lip, between the outside skin and the inside one.");
+                            + Words.counted(more.count(), more.ply())
+                            + " more in the lip, between the outside skin and the inside one.");
         }
         if (measure.turned()) {
             bench.steps.add(
@@ -91,8 +90,8 @@ final class BenchSteps {
         } else {
             steps.add(
                     "Inside skin over panel and strip, then "
-                            + counted(strip.over().size(), strip.over().get(0))
-                            + ", "
+                            + Words.counted(strip.over().size(), strip.over().get(0))
+                            + " more, "
                             + outer(measure.width() + Laying.landing(strip))
                             + ": past the bevel "
                             + Words.millimetres(Laying.landing(strip) - bevel)
@@ -131,8 +130,8 @@ final class BenchSteps {
                     "On the "
                             + (inside ? "inside" : "outside")
                             + " skin, wet on wet, "
-                            + counted(count, plies.ply())
-                            + ": "
+                            + Words.counted(count, plies.ply())
+                            + " more: "
                             + String.join(", then ", sizes)
                             + (count == 1
                                     ? "."
@@ -140,13 +139,6 @@ final class BenchSteps {
                                             + Words.millimetres(Practice.STEP)
                                             + " before the one under it."));
         }
-    }
-
-    private String counted(int count, Schedule.Item ply) {
-        return (count == 1 ? "one " : count + " ")
-                + Words.cloth(ply)
-                + (count == 1 ? " ply" : " plies")
-                + " more";
     }
 
     /** Boards that make up a band of a width. */

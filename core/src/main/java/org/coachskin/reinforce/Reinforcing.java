@@ -58,7 +58,9 @@ public final class Reinforcing {
         Job bareJob = Laying.bare(job, target);
         Offers offers = new Offers(library, job, bareJob, target, rules);
         offers.refuseNone();
-        Verdict bare = full(bareJob);
+        Verdict roughly = brief(bareJob);
+        Verdict bare =
+                roughly.holds() || roughly.governing().reserve() >= NEAR ? full(bareJob) : roughly;
         Optional<Verdict> uncut = Laying.uncut(bare.job(), target).map(Reinforcing::brief);
         Optional<Verdict> drawn =
                 bareJob.recipes().equals(job.recipes())
@@ -77,7 +79,7 @@ public final class Reinforcing {
      * is asked for twice here.
      */
     private static Verdict full(Job job) {
-        return new PanelCheck().check(job);
+        return PanelCheck.withoutFrequency().check(job);
     }
 
     private static Verdict brief(Job job) {

@@ -7,6 +7,9 @@ import org.coachskin.laminate.Schedule;
 /** Sizes and plies as a maker says them. */
 final class Words {
 
+    private static final List<String> NUMBERS =
+            List.of("one", "two", "three", "four", "five", "six");
+
     private Words() {}
 
     /** Returns a length, with a decimal only where it has one. */
@@ -28,6 +31,11 @@ final class Words {
         return ply instanceof Schedule.Wet wet
                 ? Math.round(1000 * wet.cloth().arealMass()) + " g"
                 : ((Schedule.Given) ply).ply().name();
+    }
+
+    /** Returns plies in words: {@code three 300 g plies}; a figure beside another misleads. */
+    static String counted(int count, Schedule.Item ply) {
+        return NUMBERS.get(count - 1) + " " + cloth(ply) + (count == 1 ? " ply" : " plies");
     }
 
     /** Returns how many plies lie over something. */

@@ -3,10 +3,13 @@ package org.coachskin.failure;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.IntRange;
+import net.jqwik.api.constraints.Size;
+import net.jqwik.api.statistics.Statistics;
 import org.coachskin.TestStacks;
 import org.coachskin.laminate.Laminate;
 import org.coachskin.laminate.Layer;
@@ -134,6 +137,31 @@ class FailureLimitsTest {
             assertEquals(exact, reserve, 2 * BETWEEN * exact, "ratio " + ratio);
             before = reserve;
         }
+    }
+
+    @Property(tries = 300, seed = "36")
+    void whatAReserveDoesNotLieBelowIsNoMoreThanIt(
+            @ForAll @IntRange(min = 1, max = 3) int outside,
+            @ForAll @IntRange(min = 1, max = 3) int inside,
+            @ForAll @IntRange(min = 3, max = 30) int foam,
+            @ForAll @Size(12) List<@DoubleRange(min = -2e4, max = 2e4) Double> forces,
+            @ForAll boolean still) {
+        FaceWrinkling skin =
+                FaceWrinkling.of(
+                                TestStacks.sandwich(outside, foam * 1e-3, inside, 12e6, 4.2e6),
+                                Face.OUTSIDE)
+                        .orElseThrow();
+        Triple[] n = new Triple[4];
+        for (int i = 0; i < 4; i++) {
+            Triple force =
+                    new Triple(forces.get(3 * i), forces.get(3 * i + 1), forces.get(3 * i + 2));
+            n[i] = i < 2 ? force : still ? force.times(0.3) : Triple.ZERO;
+        }
+        double reserve = skin.reserve(n[0], n[1], n[2], n[3]);
+        double bound = skin.leastReserve(n[0], n[1], n[2], n[3]);
+        assertTrue(bound <= reserve, bound + " " + reserve);
+        Statistics.collect(reserve > 0 && bound > 0.8 * reserve ? "near" : "far");
+        Statistics.coverage(near -> near.check("near").percentage(p -> p > 50));
     }
 
     @Test

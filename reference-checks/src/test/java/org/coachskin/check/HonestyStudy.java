@@ -185,7 +185,7 @@ public final class HonestyStudy {
 
         Answered(Job job) {
             this.job = job;
-            Solvers solvers = new Solvers(false);
+            Solvers solvers = new Solvers(false, true);
             Elements elements = new Elements(job, solvers);
             outcome = elements.outcome(PanelCheck.cases(job, solvers.ofOrder(ShellAnalysis.ORDER)));
             moved = outcome.cases().stream().map(check -> Moving.at(job, check)).toList();
