@@ -52,12 +52,13 @@ final class Wrinkles {
         }
     }
 
-    private record Pushed(String skin, Stations.Station at, int sign, Forces forces) {}
+    private record Pushed(
+            String skin, Stations.Station at, int sign, Forces forces, double compression) {}
 
     /** Notes the forces in a skin at a place. */
     void add(FaceWrinkling skin, String words, Stations.Station at, int sign, Forces forces) {
         pushed.computeIfAbsent(skin, k -> new ArrayList<>())
-                .add(new Pushed(words, at, sign, forces));
+                .add(new Pushed(words, at, sign, forces, forces.compression()));
     }
 
     /** Judges what has been noted. */
@@ -117,9 +118,7 @@ final class Wrinkles {
             return places;
         }
         return places.stream()
-                .sorted(
-                        Comparator.comparingDouble((Pushed p) -> p.forces().compression())
-                                .reversed())
+                .sorted(Comparator.comparingDouble(Pushed::compression).reversed())
                 .limit(most)
                 .toList();
     }

@@ -258,7 +258,8 @@ public final class Reinforcing {
                         && !(one.felt() < wanted)
                         && looked < LOOKED) {
                     looked++;
-                    Tried settled = inFull(one);
+                    Tried roughly = one.confirmed(brief(one.job()));
+                    Tried settled = isClear(roughly) ? inFull(one) : roughly;
                     if (isClear(settled)) {
                         return Optional.of(settled);
                     }

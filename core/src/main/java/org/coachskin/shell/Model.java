@@ -207,12 +207,15 @@ final class Model {
      * @param load overwritten with the sum
      */
     void addEven(int triangle, double[] intensity, double[] load) {
+        double[] by = new double[reference.basis.size];
         for (int q = 0; q < reference.points; q++) {
             double area = grid.elements[triangle].area(reference, q);
-            for (int k = 0; k < reference.basis.size; k++) {
-                double by = area * reference.values[q][k];
-                addTo(load, functions[triangle][k], intensity, by);
+            for (int k = 0; k < by.length; k++) {
+                by[k] += area * reference.values[q][k];
             }
+        }
+        for (int k = 0; k < by.length; k++) {
+            addTo(load, functions[triangle][k], intensity, by[k]);
         }
     }
 

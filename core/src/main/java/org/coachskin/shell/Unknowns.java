@@ -176,6 +176,10 @@ final class Unknowns {
 
     /** Returns all fields of a function, from the values of all unknowns. */
     void fields(double[] solution, int function, double[] out, int at) {
+        if (isFree(function)) {
+            System.arraycopy(solution, first[function], out, at, Section.FIELDS);
+            return;
+        }
         int n = width(function);
         for (int f = 0; f < Section.FIELDS; f++) {
             double sum = 0;
