@@ -167,6 +167,16 @@ public final class Laying {
         return List.of();
     }
 
+    /** Returns by how many plies one skin has more than the other where a measure is laid whole. */
+    static int unlike(Job job, Target target, Measure measure) {
+        Schedule there = job.schedule();
+        for (ZoneRecipe zone : recipes(job.panel(), target, measure)) {
+            // The last one is the narrowest, where all lie.
+            there = zone.laid(job.schedule());
+        }
+        return Math.abs(there.outside().size() - there.inside().size());
+    }
+
     private static List<Schedule.Item> copies(Schedule.Item ply, int count) {
         return Collections.nCopies(count, ply);
     }

@@ -13,6 +13,9 @@ public final class Practice {
     /** The narrowest band of cloth, and the shortest overlap, that holds [m]. */
     public static final double OVERLAP = 0.02;
 
+    /** Two that differ by less weigh the same at the bench [kg]. */
+    private static final double SCALE = 0.005;
+
     /** A foam strip keeps this far away from a rim that a rubber seal runs along [m]. */
     static final double SEAL = 0.025;
 
@@ -43,10 +46,16 @@ public final class Practice {
         return Math.rint(1e6 * metres) / 1e6;
     }
 
+    /** Returns a mass in steps of a scale at the bench. */
+    static long weighed(double kilograms) {
+        return Math.round(kilograms / SCALE);
+    }
+
     /** Returns where these come from. */
     public static Source source() {
         return new Source(
-                "steps of 20 mm a ply, overlaps of 20 mm and more, inserts 25 mm past the fitting",
+                "steps of 20 mm a ply, overlaps of 20 mm and more, inserts 25 mm past the fitting, of "
+                        + "two within 5 g the one that leaves the skins more alike",
                 "",
                 Standing.COMMON_PRACTICE);
     }

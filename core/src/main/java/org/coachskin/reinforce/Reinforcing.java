@@ -18,12 +18,12 @@ import org.coachskin.material.MaterialLibrary;
 /**
  * Looks for the lightest reinforcement that holds every limit.
  *
- * <p>All offers are ordered by the mass they add. What the felt stiffness of each round an opening
- * should come to is told from some that are solved ({@link Learning}), as a rule a little too high;
- * those that fall short even so are passed over. The others are judged by every limit from the
- * lightest on, in full where stiffness alone is short, else by elements one order coarser first;
- * the first one that holds in full is chosen. The answer is the same whatever the number of
- * threads.
+ * <p>All offers are ordered by the mass they add, those of one weight by how alike they leave the
+ * skins. What the felt stiffness of each round an opening should come to is told from some that are
+ * solved ({@link Learning}), as a rule a little too high; those that fall short even so are passed
+ * over. The others are judged by every limit from the lightest on, in full where stiffness alone is
+ * short, else by elements one order coarser first; the first one that holds in full is chosen. The
+ * answer is the same whatever the number of threads.
  */
 public final class Reinforcing {
 
@@ -94,6 +94,13 @@ public final class Reinforcing {
         private final Watch watch;
         private final PanelCheck weighing = PanelCheck.brief();
         private final List<Tried> tried = new ArrayList<>();
+
+        /** Of those that weigh the same at the bench, the more alike skins first. */
+        private final Comparator<Tried> lightest =
+                Comparator.<Tried>comparingLong(one -> Practice.weighed(one.addedMass()))
+                        .thenComparingInt(this::unlike)
+                        .thenComparingDouble(Tried::addedMass);
+
         private double without;
         private int offered;
         private boolean stopped;
@@ -112,7 +119,7 @@ public final class Reinforcing {
             List<Tried> all =
                     measures.parallelStream()
                             .map(measure -> offer(measure, learning))
-                            .sorted(Comparator.comparingDouble(Tried::addedMass))
+                            .sorted(lightest)
                             .toList();
             offered = all.size();
             watch.tried(0, offered);
@@ -141,7 +148,11 @@ public final class Reinforcing {
                     stopped = watch.isStopped() && i < offered - 1;
                 }
             }
-            tried.sort(Comparator.comparingDouble(Tried::addedMass));
+            tried.sort(lightest);
+        }
+
+        private int unlike(Tried one) {
+            return Laying.unlike(one.job(), target, one.measure());
         }
 
         private Tried offer(Measure measure, Optional<Learning> learning) {
