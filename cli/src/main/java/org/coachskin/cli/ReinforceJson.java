@@ -8,6 +8,7 @@ import java.util.Optional;
 import org.coachskin.check.Margin;
 import org.coachskin.check.Verdict;
 import org.coachskin.design.Change;
+import org.coachskin.failure.Mode;
 import org.coachskin.reinforce.Reinforcement;
 import org.coachskin.reinforce.Tried;
 
@@ -30,6 +31,9 @@ final class ReinforceJson {
         put(json, "chosen", found.chosen(), found);
         put(json, "holdsClearly", found.clear(), found);
         put(json, "nearest", found.nearest(), found);
+        if (found.nearest().isPresent()) {
+            json.put("cured", found.cured().stream().map(Mode::words).toList());
+        }
         json.put(
                 "tried",
                 new ArrayList<>(found.tried().stream().map(ReinforceJson::tried).toList()));

@@ -180,7 +180,7 @@ final class ReinforcePage {
         if (widths.isEmpty()) {
             head.add("");
         }
-        head.add(figures.massName() + (massAt > 0 ? " at " + figures.size(massAt) : " more"));
+        head.add("adds" + (massAt > 0 ? " at " + figures.size(massAt) : ""));
         Page.Table table = new Page.Table("l" + "r".repeat(head.size() - 1)).row(head);
         for (Map.Entry<Build, List<Tried>> row : rows.entrySet()) {
             List<String> cells = new ArrayList<>(List.of(figures.words(row.getKey().words())));
@@ -198,7 +198,7 @@ final class ReinforcePage {
                     row.getValue().stream()
                             .filter(one -> same || one.measure().width() == massAt)
                             .findFirst()
-                            .map(one -> figures.massNumber(one.addedMass()))
+                            .map(one -> figures.grams(one.addedMass()))
                             .orElse("-"));
             table.row(cells);
         }
@@ -220,13 +220,15 @@ final class ReinforcePage {
         if (found.further().isEmpty()) {
             return;
         }
-        page.line("What would help more, beside the nearest");
+        page.line(
+                "What would help more, beside "
+                        + (found.cured().isEmpty() ? "the nearest" : "that"));
         Page.Table table = new Page.Table("lrrl").row("", "reserve", "adds", "");
         for (Change change : found.further()) {
             table.row(
                     figures.words(change.words()),
                     Figures.reserve(change.verdict().governing().reserve()),
-                    change.addedMass() == 0 ? "-" : figures.mass(change.addedMass()),
+                    change.addedMass() == 0 ? "-" : figures.grams(change.addedMass()),
                     Upshot.of(change.verdict()).words());
         }
         page.table(table).blank();

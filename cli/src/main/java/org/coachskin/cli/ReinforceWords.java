@@ -49,14 +49,16 @@ final class ReinforceWords {
                 .ifPresent(
                         verdict ->
                                 states.put(
-                                        found.chosen().isPresent() ? "with it" : "nearest",
+                                        found.chosen().isPresent() || !found.cured().isEmpty()
+                                                ? "with it"
+                                                : "nearest",
                                         verdict));
         return states;
     }
 
     /** Returns what stands over the steps at the bench. */
     String bench() {
-        return found.chosen().isPresent()
+        return found.chosen().isPresent() || !found.cured().isEmpty()
                 ? "At the bench, in this order"
                 : "The nearest at the bench, in this order";
     }
@@ -97,6 +99,8 @@ final class ReinforceWords {
                         "The "
                                 + found.target().name()
                                 + " has little to do with it: the panel is short of that elsewhere.");
+            } else if (!found.cured().isEmpty()) {
+                said.add("What is still short is so elsewhere: more laid there does not cure it.");
             }
         } else {
             said.add(
@@ -113,7 +117,7 @@ final class ReinforceWords {
                         drawn ->
                                 said.add(
                                         "What the file has there was set aside for this; as drawn it adds "
-                                                + figures.mass(drawn.mass() - bare.mass())
+                                                + figures.grams(drawn.mass() - bare.mass())
                                                 + " and "
                                                 + (drawn.holds() ? "holds." : "does not hold.")));
         return said;
@@ -130,7 +134,7 @@ final class ReinforceWords {
                         + shortest(verdict)
                         + missing(verdict)
                         + "), and weighs "
-                        + figures.mass(best.addedMass())
+                        + figures.grams(best.addedMass())
                         + " more.";
         return found.clear()
                 .map(
@@ -139,7 +143,7 @@ final class ReinforceWords {
                                         + " For a clear yes: "
                                         + figures.words(clear.measure().words())
                                         + ", "
-                                        + figures.mass(clear.addedMass())
+                                        + figures.grams(clear.addedMass())
                                         + ".")
                 .orElse(words);
     }
@@ -156,15 +160,28 @@ final class ReinforceWords {
     }
 
     private String nearest(Tried best) {
-        Margin margin = best.governing().orElseThrow();
-        return "Nearest: "
-                + figures.words(sentence(best.measure()))
-                + ", "
-                + figures.mass(best.addedMass())
-                + ". It misses by "
-                + Figures.percent(1 - margin.reserve())
-                + ": "
-                + shortest(best.verdict().orElse(bare))
+        String what =
+                figures.words(sentence(best.measure()))
+                        + ", "
+                        + figures.grams(best.addedMass())
+                        + ". ";
+        if (found.cured().isEmpty()) {
+            Margin margin = best.governing().orElseThrow();
+            return "Nearest: "
+                    + what
+                    + "It misses by "
+                    + Figures.percent(1 - margin.reserve())
+                    + ": "
+                    + shortest(best.verdict().orElse(bare))
+                    + ".";
+        }
+        List<String> cured = found.cured().stream().map(Mode::words).toList();
+        return "The lightest that cures what can be cured there: "
+                + what
+                + "It cures: "
+                + String.join(", ", cured)
+                + ". Still short: "
+                + String.join("; ", failing(best.verdict().orElse(bare)))
                 + ".";
     }
 
@@ -182,16 +199,6 @@ final class ReinforceWords {
     /** Says whether stiffness or strength was short, with figures of the bare panel. */
     private String wasShort() {
         List<Margin> failing = bare.margins().stream().filter(m -> !m.holds()).toList();
-        List<String> what = new ArrayList<>();
-        for (Margin margin : failing) {
-            what.add(
-                    figures.words(Rows.words(margin))
-                            + " ("
-                            + Rows.failsAt(margin, figures)
-                            + ", "
-                            + Rows.wanted(margin, figures)
-                            + " wanted)");
-        }
         boolean stiff = failing.stream().anyMatch(m -> m.mode().question() == Mode.Question.STIFF);
         boolean strong =
                 failing.stream().anyMatch(m -> m.mode().question() == Mode.Question.STRONG);
@@ -202,8 +209,23 @@ final class ReinforceWords {
                                 ? "stiffness, not strength"
                                 : strong ? "strength, not stiffness" : "the surface")
                 + ": "
-                + String.join("; ", what)
+                + String.join("; ", failing(bare))
                 + ".";
+    }
+
+    /** Returns what does not hold, with its figures. */
+    private List<String> failing(Verdict verdict) {
+        return verdict.margins().stream()
+                .filter(margin -> !margin.holds())
+                .map(
+                        margin ->
+                                figures.words(Rows.words(margin))
+                                        + " ("
+                                        + Rows.failsAt(margin, figures)
+                                        + ", "
+                                        + Rows.wanted(margin, figures)
+                                        + " wanted)")
+                .toList();
     }
 
     /** Returns where and what, as an order to a maker. */
@@ -298,11 +320,11 @@ final class ReinforceWords {
                         + " "
                         + figures.stiffnessName()
                         + " at most, for "
-                        + figures.mass(plies.get().addedMass())
+                        + figures.grams(plies.get().addedMass())
                         + "; a strip gets to "
                         + figures.stiffness(strip.get().felt())
                         + " for "
-                        + figures.mass(strip.get().addedMass())
+                        + figures.grams(strip.get().addedMass())
                         + ".");
     }
 
@@ -338,7 +360,7 @@ final class ReinforceWords {
                                                                 + " "
                                                                 + figures.stiffnessName()
                                                                 + " stiffer for "
-                                                                + figures.mass(
+                                                                + figures.grams(
                                                                         one.addedMass()
                                                                                 - best.addedMass())
                                                                 + " more."));

@@ -1,12 +1,15 @@
 package org.coachskin.reinforce;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.coachskin.check.Verdict;
 import org.coachskin.design.Change;
+import org.coachskin.failure.Mode;
 
 /**
  * What must go around something.
@@ -20,7 +23,8 @@ import org.coachskin.design.Change;
  * @param lighter the heaviest below it that does not, in full where it was near
  * @param clear the lightest that holds beyond the scatter of hand work, where the chosen one does
  *     not
- * @param nearest where none holds, the one that misses by least, in full
+ * @param nearest where none holds, the lightest that cures what can be cured there, else the one
+ *     that misses by least, in full
  * @param further where none holds, what more would help beside the nearest, by calculation
  * @param offered how many there were
  * @param stopped whether it was stopped before its end
@@ -65,13 +69,25 @@ public record Reinforcement(
         return (int) tried.stream().filter(Tried::isSolved).count();
     }
 
+    /** Returns what the nearest cures of what is short, though it does not hold. */
+    public Set<Mode> cured() {
+        Set<Mode> cured = EnumSet.noneOf(Mode.class);
+        nearest.ifPresent(
+                one -> {
+                    cured.addAll(Tried.failing(bare.job(), bare.margins()));
+                    cured.removeAll(one.failing());
+                });
+        return cured;
+    }
+
     /**
-     * Returns whether the target has little to do with what is short: what comes nearest raises the
-     * reserve by less than a tenth.
+     * Returns whether the target has little to do with what is short: what comes nearest cures
+     * nothing and raises the reserve by less than a tenth.
      */
     public boolean isBesideThePoint() {
         return nearest.isPresent()
                 && !stopped
+                && cured().isEmpty()
                 && nearest.get().reserve() < 1.1 * bare.governing().reserve();
     }
 

@@ -2,8 +2,10 @@ package org.coachskin.reinforce;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.coachskin.NoAnswerException;
 import org.coachskin.check.Answer;
 import org.coachskin.check.Job;
@@ -36,8 +38,14 @@ public final class Reinforcing {
     /** As good as the best, if it is lighter [-]. */
     private static final double ALIKE = 0.99;
 
+    /** One that comes so near is told, though another cures more of what is short [-]. */
+    private static final double WITHIN = 0.8;
+
     /** So many heavier ones are looked at for one that holds clearly. */
     private static final int LOOKED = 3;
+
+    /** So many are looked at for one that is strong where none is stiff enough. */
+    private static final int STRENGTHENED = 12;
 
     /** A forecast below this share of the limit is hopeless [-]. */
     private static final double HOPELESS = 0.99;
@@ -230,12 +238,56 @@ public final class Reinforcing {
             Optional<Tried> nearest =
                     chosen.isPresent()
                             ? Optional.empty()
-                            : nearest().map(one -> one.verdict().isPresent() ? one : inFull(one));
+                            : told().map(one -> one.verdict().isPresent() ? one : inFull(one));
             List<Change> further =
                     nearest.isEmpty() || stopped ? List.of() : further(nearest.get());
             return new Reinforcement(
                     target, uncut, bare, drawn, tried, chosen, lighter, clear, nearest, further,
                     offered, stopped);
+        }
+
+        /** Returns what is told where none holds: what comes near, else what cures something. */
+        private Optional<Tried> told() {
+            Optional<Tried> nearest = nearest();
+            return nearest.filter(one -> likely(one) >= WITHIN).or(this::curing).or(() -> nearest);
+        }
+
+        /**
+         * Returns the lightest that cures all of what is short that any one tried does cure; empty
+         * where none cures anything. What none cures is short elsewhere, and no reason to lay more
+         * here.
+         */
+        private Optional<Tried> curing() {
+            Set<Mode> failing = Tried.failing(bare.job(), bare.margins());
+            List<Tried> solved = tried.stream().filter(Tried::isSolved).toList();
+            if (solved.isEmpty()) {
+                return stopped || failing.equals(Set.of(Mode.FELT_STIFFNESS))
+                        ? Optional.empty()
+                        : strong();
+            }
+            Set<Mode> never = EnumSet.copyOf(failing);
+            solved.forEach(one -> never.retainAll(one.failing()));
+            return never.equals(failing)
+                    ? Optional.empty()
+                    : solved.stream().filter(one -> never.containsAll(one.failing())).findFirst();
+        }
+
+        /** Returns the lightest of some to which nothing but stiffness is wanting. */
+        private Optional<Tried> strong() {
+            for (int i = 0; i < Math.min(STRENGTHENED, tried.size()); i += BATCH) {
+                List<Tried> batch = tried.subList(i, Math.min(i + BATCH, tried.size()));
+                Optional<Tried> found =
+                        batch.parallelStream().map(this::judged).toList().stream()
+                                .filter(
+                                        one ->
+                                                Set.of(Mode.FELT_STIFFNESS)
+                                                        .containsAll(one.failing()))
+                                .findFirst();
+                if (found.isPresent()) {
+                    return found;
+                }
+            }
+            return Optional.empty();
         }
 
         /**

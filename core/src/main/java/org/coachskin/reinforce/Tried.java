@@ -1,8 +1,10 @@
 package org.coachskin.reinforce;
 
 import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.coachskin.check.Job;
 import org.coachskin.check.Margin;
 import org.coachskin.check.Verdict;
@@ -44,7 +46,25 @@ public record Tried(
                 .findFirst();
     }
 
+    /** Returns what does not hold, in full where that is known; marks that are allowed not. */
+    Set<Mode> failing() {
+        return failing(job, verdict.map(Verdict::margins).orElse(margins));
+    }
+
+    /** Returns the modes that do not hold; marks that are allowed not among them. */
+    static Set<Mode> failing(Job job, List<Margin> margins) {
+        Set<Mode> failing = EnumSet.noneOf(Mode.class);
+        margins.stream()
+                .filter(margin -> !margin.holds() && counts(job, margin))
+                .forEach(margin -> failing.add(margin.mode()));
+        return failing;
+    }
+
     private boolean counts(Margin margin) {
+        return counts(job, margin);
+    }
+
+    private static boolean counts(Job job, Margin margin) {
         return !job.limits().marksAllowed() || margin.mode().question() != Mode.Question.UNMARKED;
     }
 

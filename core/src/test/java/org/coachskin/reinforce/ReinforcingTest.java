@@ -10,12 +10,14 @@ import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.ForkJoinPool;
 import org.coachskin.NoAnswerException;
 import org.coachskin.TestFittings;
 import org.coachskin.TestSchedules;
 import org.coachskin.check.Job;
 import org.coachskin.check.Limits;
+import org.coachskin.check.Margin;
 import org.coachskin.check.PanelCheck;
 import org.coachskin.check.Verdict;
 import org.coachskin.failure.Mode;
@@ -223,6 +225,34 @@ class ReinforcingTest {
         assertTrue(found.further().stream().anyMatch(c -> c.words().contains("a fifth smaller")));
         // None could hold by the forecast, so none was worth a verdict but the nearest.
         assertEquals(0, found.solved());
+    }
+
+    @Test
+    void whatCanBeCuredIsCuredWhereTheRestIsOutOfReach() {
+        Job job = job(THIN, 4);
+        Reinforcement found = reinforcing.of(job, vent(job), FEW, Watch.NOBODY);
+
+        assertEquals(Optional.empty(), found.chosen());
+        assertEquals(Set.of(Mode.CORE_SHEAR), found.cured());
+        Tried nearest = found.nearest().orElseThrow();
+        assertEquals(
+                found.tried().stream()
+                        .filter(
+                                one ->
+                                        PanelCheck.brief().margins(one.job()).stream()
+                                                .allMatch(this::holdsButForStiffness))
+                        .findFirst()
+                        .orElseThrow()
+                        .measure(),
+                nearest.measure());
+        assertTrue(
+                nearest.verdict().orElseThrow().margins().stream()
+                        .allMatch(this::holdsButForStiffness));
+        assertFalse(found.isBesideThePoint());
+    }
+
+    private boolean holdsButForStiffness(Margin margin) {
+        return margin.holds() || margin.mode() == Mode.FELT_STIFFNESS;
     }
 
     @Test
