@@ -82,13 +82,18 @@ public record Reinforcement(
 
     /**
      * Returns whether the target has little to do with what is short: what comes nearest cures
-     * nothing and raises the reserve by less than a tenth.
+     * nothing and raises the reserve by less than a tenth, as an opening that is filled would.
      */
     public boolean isBesideThePoint() {
         return nearest.isPresent()
                 && !stopped
                 && cured().isEmpty()
-                && nearest.get().reserve() < 1.1 * bare.governing().reserve();
+                && isLittle(nearest.get().reserve())
+                && isLittle(uncut.map(filled -> filled.governing().reserve()).orElse(0.0));
+    }
+
+    private boolean isLittle(double reserve) {
+        return reserve < 1.1 * bare.governing().reserve();
     }
 
     /** Returns whether nothing has to be done. */

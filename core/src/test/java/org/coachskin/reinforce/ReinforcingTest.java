@@ -223,8 +223,18 @@ class ReinforcingTest {
         Tried nearest = found.nearest().orElseThrow();
         assertTrue(nearest.reserve() < 1 && nearest.reserve() > found.bare().governing().reserve());
         assertTrue(found.further().stream().anyMatch(c -> c.words().contains("a fifth smaller")));
+        assertFalse(found.isBesideThePoint());
         // None could hold by the forecast, so none was worth a verdict but the nearest.
         assertEquals(0, found.solved());
+    }
+
+    @Test
+    void aPlaceThatHasLittleToDoWithItIsSaidToHave() {
+        Job job = job(3, new Opening("vent", new Shape.Circle(0.03), 0.06, 0.34));
+        Reinforcement found = reinforcing.of(job, vent(job), FEW, Watch.NOBODY);
+
+        assertEquals(Optional.empty(), found.chosen());
+        assertTrue(found.isBesideThePoint());
     }
 
     @Test
