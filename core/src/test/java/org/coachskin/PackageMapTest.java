@@ -51,9 +51,10 @@ class PackageMapTest {
                         "series",
                         "shell"));
         map.put("design", List.of("material", "laminate", "failure", "panel", "analysis", "check"));
+        map.put("bench", List.of("material", "laminate", "panel", "analysis", "check"));
         map.put(
                 "reinforce",
-                List.of("material", "laminate", "failure", "panel", "check", "design"));
+                List.of("material", "laminate", "failure", "panel", "check", "design", "bench"));
         map.put(
                 "prove",
                 List.of("material", "laminate", "local", "failure", "panel", "analysis", "check"));

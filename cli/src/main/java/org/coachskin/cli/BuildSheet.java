@@ -50,7 +50,7 @@ final class BuildSheet {
         }
         List<ZoneRecipe> recipes = verdict.job().recipes();
         for (int i = 0; i < recipes.size(); i++) {
-            String letter = String.valueOf((char) ('a' + i % 26));
+            String letter = ZoneWords.letter(i);
             letters.add(letter);
             notes.add(letter + "  " + zones.of(recipes.get(i)));
         }

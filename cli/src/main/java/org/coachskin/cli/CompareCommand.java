@@ -51,6 +51,7 @@ final class CompareCommand implements Subcommand {
                                                 List.of(names),
                                                 files,
                                                 comparison,
+                                                oneMore,
                                                 page,
                                                 figures)));
         String text =

@@ -57,7 +57,7 @@ final class ComparePage {
         page.blank().line("In words");
         new CompareWords(page, comparison, figures).write();
         page.blank();
-        new OneMoreBlock(page, comparison, oneMore, figures).write();
+        new OneMoreBlock(comparison, oneMore, figures).write(page);
         return page.toString();
     }
 

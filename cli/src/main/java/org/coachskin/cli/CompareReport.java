@@ -14,6 +14,7 @@ import org.coachskin.cli.report.Block;
 import org.coachskin.cli.report.Report;
 import org.coachskin.cli.report.Sheet;
 import org.coachskin.design.Comparison;
+import org.coachskin.design.OneMore;
 import org.coachskin.failure.Mode;
 
 /** The report on panels side by side: which to build, how each gives, what was compared. */
@@ -39,6 +40,7 @@ final class CompareReport {
             List<String> names,
             List<PanelFile> files,
             Comparison comparison,
+            OneMore oneMore,
             String printed,
             Figures figures) {
         CompareReport report = new CompareReport(comparison, figures);
@@ -50,7 +52,10 @@ final class CompareReport {
                 String.join(", ", names),
                 Main.versionWords(),
                 report.columns.stream().map(report::answered).toList(),
-                List.of(report.choice(), report.movements(), report.words(names, files, printed)));
+                List.of(
+                        report.choice(new OneMoreBlock(comparison, oneMore, figures).blocks()),
+                        report.movements(),
+                        report.words(names, files, printed)));
     }
 
     private Report.Answered answered(Comparison.Column column) {
@@ -68,7 +73,7 @@ final class CompareReport {
                 !verdict.holds());
     }
 
-    private Sheet choice() {
+    private Sheet choice(List<Block> oneMore) {
         List<Block> blocks = new ArrayList<>();
         blocks.add(
                 new Block.Rows(
@@ -109,6 +114,7 @@ final class CompareReport {
                         "",
                         columns.stream().map(this::weight).toList(),
                         true));
+        blocks.addAll(oneMore);
         return new Sheet("choice", "Which to build", "for the wall", blocks);
     }
 

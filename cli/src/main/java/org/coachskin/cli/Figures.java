@@ -5,6 +5,7 @@ import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.List;
 import java.util.Locale;
+import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import org.coachskin.cli.report.Units;
 
@@ -71,6 +72,14 @@ enum Figures implements Units {
         return !metric()
                 ? significant(kilograms / OUNCE, 2, 1) + " oz"
                 : kilograms < 1 ? significant(1000 * kilograms, 2, 0) + " g" : mass(kilograms);
+    }
+
+    /** What is weighed out at the bench, as a kitchen scale shows it. */
+    String weighed(double kilograms) {
+        double grams = 1000 * kilograms;
+        return metric()
+                ? decimals(grams < 100 ? grams : 5 * Math.rint(grams / 5), 0) + " g"
+                : decimals(kilograms / OUNCE, 1) + " oz";
     }
 
     /** By how much a weight grows or shrinks, with its sign; nothing where it stays. */
@@ -308,46 +317,34 @@ enum Figures implements Units {
         if (metric()) {
             return sentence;
         }
-        String sizes =
-                MILLIMETRES
-                        .matcher(sentence)
-                        .replaceAll(found -> size(number(found.group(1)) / 1000));
-        String cloths =
-                CLOTHS.matcher(sizes)
-                        .replaceAll(found -> cloth(number(found.group(1)) / 1000) + found.group(2));
-        String stiffnesses =
+        String text = MILLIMETRES.matcher(sentence).replaceAll(m -> size(number(m, 1) / 1000));
+        text = CLOTHS.matcher(text).replaceAll(m -> cloth(number(m, 1) / 1000) + m.group(2));
+        text =
                 STIFFNESSES
-                        .matcher(cloths)
+                        .matcher(text)
                         .replaceAll(
                                 found ->
-                                        stiffness(1000 * number(found.group(1)))
-                                                + " "
-                                                + stiffnessName());
-        String temperatures =
-                TEMPERATURES
-                        .matcher(stiffnesses)
-                        .replaceAll(found -> temperature(number(found.group(1)) + 273.15));
-        String seals =
-                SEALS.matcher(temperatures)
-                        .replaceAll(
-                                found ->
-                                        perLength(number(found.group(1)))
-                                                + (found.group(2) == null
-                                                        ? ""
-                                                        : " instead of "
-                                                                + perLength(
-                                                                        number(found.group(2)))));
+                                        stiffness(1000 * number(found, 1)) + " " + stiffnessName());
+        text = TEMPERATURES.matcher(text).replaceAll(m -> temperature(number(m, 1) + 273.15));
+        text = SEALS.matcher(text).replaceAll(this::seal);
         return DENSITIES
-                .matcher(seals)
+                .matcher(text)
                 .replaceAll(
                         found ->
-                                density(number(found.group(1)))
+                                density(number(found, 1))
                                         + " instead of "
-                                        + density(number(found.group(2))));
+                                        + density(number(found, 2)));
     }
 
-    private static double number(String text) {
-        return Double.parseDouble(text);
+    private String seal(MatchResult found) {
+        String force = perLength(number(found, 1));
+        return found.group(2) == null
+                ? force
+                : force + " instead of " + perLength(number(found, 2));
+    }
+
+    private static double number(MatchResult found, int group) {
+        return Double.parseDouble(found.group(group));
     }
 
     /** How many times a load fits. */

@@ -1,10 +1,12 @@
 package org.coachskin.cli;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.coachskin.check.Spread;
+import org.coachskin.cli.report.Block;
 import org.coachskin.design.Comparison;
 import org.coachskin.design.OneMore;
 import org.coachskin.failure.Mode;
@@ -12,32 +14,92 @@ import org.coachskin.failure.Mode;
 /** What one more of everything would do to the first panel of a comparison. */
 final class OneMoreBlock {
 
-    private final Page page;
     private final Comparison.Column first;
     private final OneMore oneMore;
     private final Figures figures;
 
-    OneMoreBlock(Page page, Comparison comparison, OneMore oneMore, Figures figures) {
-        this.page = page;
+    OneMoreBlock(Comparison comparison, OneMore oneMore, Figures figures) {
         first = comparison.columns().get(0);
         this.oneMore = oneMore;
         this.figures = figures;
     }
 
-    void write() {
-        page.wrap(
-                "", 2, "What one more would do to \"" + first.name() + "\", one change at a time");
-        List<Heading> headings = headings();
-        Page.Table table = new Page.Table("l" + "r".repeat(headings.size()));
+    void write(Page page) {
+        page.wrap("", 2, heading() + ", one change at a time");
+        Page.Table table = new Page.Table("l" + "r".repeat(headings().size()));
+        table.row(head());
+        rows().forEach(table::row);
+        page.table(table);
+    }
+
+    private String heading() {
+        return "What one more would do to \"" + first.name() + "\"";
+    }
+
+    private List<String> head() {
         List<String> head = new ArrayList<>(List.of(""));
-        headings.forEach(heading -> head.add(heading.name()));
-        table.row(head);
+        headings().forEach(heading -> head.add(heading.name()));
+        return head;
+    }
+
+    private List<List<String>> rows() {
+        List<List<String>> rows = new ArrayList<>();
         for (OneMore.Step step : oneMore.steps()) {
             List<String> row = new ArrayList<>(List.of(figures.words(step.words())));
-            headings.forEach(heading -> row.add(heading.cell().of(step)));
-            table.row(row);
+            headings().forEach(heading -> row.add(heading.cell().of(step)));
+            rows.add(row);
         }
-        page.table(table);
+        return rows;
+    }
+
+    /** Returns the same for a report: bars of what the hand feels, a table of all of it. */
+    List<Block> blocks() {
+        List<Block> blocks = new ArrayList<>();
+        first.verdict().felt().ifPresent(felt -> blocks.add(bars(felt)));
+        blocks.add(
+                new Block.Rows(
+                        blocks.isEmpty() ? heading() : "The same in figures",
+                        "Strength and mark: by how much the least reserve of each grows or shrinks. "
+                                + "Zones follow, loads stay where they are.",
+                        head(),
+                        rows(),
+                        "numbers",
+                        true));
+        return blocks;
+    }
+
+    private Block bars(Spread felt) {
+        double wanted = first.verdict().job().limits().feltStiffness();
+        List<Block.Bar> bars = new ArrayList<>();
+        bars.add(bar(first.name(), felt.nominal(), wanted, ""));
+        for (OneMore.Step step : oneMore.steps()) {
+            bars.add(
+                    bar(
+                            figures.words(step.words()),
+                            oneMore.stiffer(step).orElse(1.0) * felt.nominal(),
+                            wanted,
+                            figures.addedGrams(step.addedMass())));
+        }
+        String best =
+                oneMore.steps().stream()
+                        .max(
+                                Comparator.comparingDouble(
+                                        step -> oneMore.gainPerMass(step, felt).orElse(0.0)))
+                        .map(step -> " Most for its weight: " + figures.words(step.words()) + ".")
+                        .orElse("");
+        return WantedBars.stiffnesses(
+                heading(), "Felt stiffness, one change at a time." + best, wanted, bars, figures);
+    }
+
+    private Block.Bar bar(String words, double value, double wanted, String mass) {
+        boolean fails = value < wanted;
+        String more = mass.isEmpty() || !fails ? mass : mass + ", too soft";
+        return new Block.Bar(
+                words,
+                value,
+                figures.stiffness(value, wanted),
+                mass.isEmpty() && fails ? "too soft" : more,
+                fails);
     }
 
     private interface Cell {

@@ -91,6 +91,9 @@ final class ReinforceReport {
     private Sheet bench(String printed) {
         List<Block> blocks = new ArrayList<>();
         words.shown().ifPresent(one -> blocks.add(steps(one)));
+        LayingBlocks laying = new LayingBlocks(shown.job(), figures);
+        blocks.add(laying.list());
+        blocks.add(laying.stages());
         blocks.add(new Block.Raw("As the command prints it", printed));
         return new Sheet("bench", "Lay it", "for the bench", blocks);
     }

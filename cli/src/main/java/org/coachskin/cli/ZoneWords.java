@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.coachskin.laminate.Schedule;
+import org.coachskin.material.Foam;
 import org.coachskin.panel.Edge;
 import org.coachskin.panel.Region;
 import org.coachskin.panel.ZoneRecipe;
@@ -22,7 +23,13 @@ final class ZoneWords {
         return where(recipe.region()) + ": " + what(recipe.build());
     }
 
-    private String where(Region region) {
+    /** Returns the letter of a zone, by its number. */
+    static String letter(int zone) {
+        return String.valueOf((char) ('a' + zone % 26));
+    }
+
+    /** Returns where a zone is. */
+    String where(Region region) {
         if (region instanceof Region.AlongEdges band) {
             String edges =
                     band.edges().size() == Edge.values().length
@@ -66,7 +73,7 @@ final class ZoneWords {
                     + over(strip.over());
         }
         if (build instanceof ZoneRecipe.OtherFoam other) {
-            return other.foam().map(foam -> foam.name()).orElse("foam")
+            return other.foam().map(this::foam).orElse("foam")
                     + " "
                     + figures.size(other.thickness())
                     + " thick in place of the foam"
@@ -75,6 +82,13 @@ final class ZoneWords {
         ZoneRecipe.NoFoam lip = (ZoneRecipe.NoFoam) build;
         return "no foam: both skins on one another"
                 + (lip.more().isEmpty() ? "" : ", between them " + plies(lip.more()));
+    }
+
+    /** Returns what foam or solid something is of. */
+    String foam(Foam foam) {
+        return foam.kind() == Foam.Kind.OTHER
+                ? foam.name()
+                : foam.name() + " foam " + figures.density(foam.density());
     }
 
     private String over(List<Schedule.Item> plies) {

@@ -1,7 +1,6 @@
 package org.coachskin.analysis;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.coachskin.laminate.Layer;
@@ -79,13 +78,19 @@ public interface Analysis {
     }
 
     /**
+     * Returns how much of the panel lies in which of its zones. Here for a solver of panels without
+     * zones and without skins turned round edges.
+     */
+    default Shares shares(Panel panel) {
+        return Shares.plain(panel);
+    }
+
+    /**
      * Returns how much of each layer there is in the panel, zones, openings and skins turned round
      * edges counted [m^2]; layers that are equal in everything are one.
      */
     default Map<Layer, Double> areas(Panel panel) {
-        Map<Layer, Double> areas = new LinkedHashMap<>();
-        panel.laminate().layers().forEach(layer -> areas.merge(layer, panel.area(), Double::sum));
-        return areas;
+        return shares(panel).areas(panel);
     }
 
     /** Returns the mass of the panel, zones, openings and skins turned round edges counted [kg]. */

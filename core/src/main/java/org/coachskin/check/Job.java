@@ -1,8 +1,11 @@
 package org.coachskin.check;
 
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.coachskin.laminate.Compatibility;
+import org.coachskin.laminate.Ply;
 import org.coachskin.laminate.Schedule;
 import org.coachskin.panel.Crown;
 import org.coachskin.panel.LoadCase;
@@ -89,6 +92,13 @@ public record Job(
     /** Returns the load that asks how stiff the panel feels; empty where none does. */
     public Optional<LoadCase> felt() {
         return loads.stream().filter(load -> load.kind() == LoadCase.Kind.FELT).findFirst();
+    }
+
+    /** Returns how much dry cloth lies in each ply of cloth, those of zones among them [kg/m^2]. */
+    public Map<Ply, Double> cloth() {
+        Map<Ply, Double> cloth = new LinkedHashMap<>(schedule.cloth());
+        recipes.forEach(recipe -> cloth.putAll(recipe.laid(schedule).cloth()));
+        return cloth;
     }
 
     /** Returns this job laid by another schedule. */

@@ -1,8 +1,8 @@
 package org.coachskin.check;
 
-import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
+import org.coachskin.analysis.Shares;
 import org.coachskin.laminate.Layer;
 import org.coachskin.laminate.Ply;
 import org.coachskin.laminate.Schedule;
@@ -27,10 +27,14 @@ public record Weights(
         return glass + resin + sealCoat + foam + inserts + given;
     }
 
+    /** Returns how much of a job's panel lies in which zone, as its weight is counted. */
+    public static Shares shares(Job job) {
+        return new Solvers(true, false).of(job).shares(job.panel());
+    }
+
     /** Returns the weights of a job's panel. */
     public static Weights of(Job job) {
-        Map<Ply, Double> cloth = new HashMap<>(job.schedule().cloth());
-        job.recipes().forEach(recipe -> cloth.putAll(recipe.laid(job.schedule()).cloth()));
+        Map<Ply, Double> cloth = job.cloth();
         Optional<Foam> own = Optional.ofNullable(job.schedule().board()).map(Schedule.Board::foam);
         double glass = 0;
         double resin = 0;
@@ -38,7 +42,7 @@ public record Weights(
         double foam = 0;
         double inserts = 0;
         double given = 0;
-        Map<Layer, Double> areas = new Solvers(true, false).of(job).areas(job.panel());
+        Map<Layer, Double> areas = shares(job).areas(job.panel());
         for (Map.Entry<Layer, Double> entry : areas.entrySet()) {
             Layer layer = entry.getKey();
             double mass = entry.getValue() * layer.thickness() * layer.density();

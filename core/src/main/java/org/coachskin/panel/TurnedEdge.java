@@ -1,5 +1,9 @@
 package org.coachskin.panel;
 
+import java.util.List;
+import org.coachskin.laminate.Laminate;
+import org.coachskin.laminate.Layer;
+
 /**
  * A skin turned round the raw edge of the foam: all its plies go on over the foam's thickness.
  * Where no foam comes to the edge, at a lip for example, there is nothing to turn it round.
@@ -8,6 +12,11 @@ public sealed interface TurnedEdge {
 
     /** Returns the surface whose skin is turned: outside or inside. */
     Height skin();
+
+    /** Returns what is turned of a stack, from its inside to its outside. */
+    default List<Layer> layers(Laminate stack) {
+        return skin() == Height.INSIDE ? stack.insideSkin() : stack.outsideSkin();
+    }
 
     /**
      * A skin turned round one edge of the panel.

@@ -2,8 +2,10 @@ package org.coachskin.reinforce;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
+import org.coachskin.bench.Piece;
+import org.coachskin.bench.Pieces;
 import org.coachskin.material.Foam;
-import org.coachskin.panel.Edge;
 import org.coachskin.panel.Panel;
 import org.coachskin.panel.Region;
 import org.coachskin.panel.Shape;
@@ -81,7 +83,7 @@ final class BenchSteps {
                 "Outside skin first. Inside, foam "
                         + Words.millimetres(strip.thickness())
                         + " thick: "
-                        + pieces(measure.width() + bevel)
+                        + boards(bevel)
                         + "; bevel the outer "
                         + Words.millimetres(bevel)
                         + " down to nothing. Glue, seal coat, let it go tacky.");
@@ -104,7 +106,7 @@ final class BenchSteps {
         double depth = panel.laminate().foamThickness();
         steps.add(
                 "Before the inside skin is laid take the foam out, the outside skin stays whole: "
-                        + pieces(measure.width())
+                        + boards(0)
                         + ". Glue in "
                         + (solid
                                 ? insert.foam().name()
@@ -141,55 +143,30 @@ final class BenchSteps {
         }
     }
 
-    /** Boards that make up a band of a width. */
-    private String pieces(double width) {
-        if (target instanceof Target.Hole hole) {
-            double[] size = size(panel.opening(hole.name()).shape());
-            if (panel.opening(hole.name()).shape() instanceof Shape.Rectangle) {
-                return "2 strips "
-                        + Words.sizes(width, size[1] + 2 * width)
-                        + ", 2 strips "
-                        + Words.sizes(width, size[0]);
-            }
-            return "a ring " + Words.millimetres(width) + " wide in four pieces or more";
+    /** Boards that make up the band, and a bevel beyond it. */
+    private String boards(double bevel) {
+        List<Piece> boards = Pieces.boards(panel, region(measure.width()), bevel);
+        if (boards.isEmpty()) {
+            return "a ring "
+                    + Words.millimetres(measure.width() + bevel)
+                    + " wide in four pieces or more";
         }
-        return "one piece " + box(width);
+        return boards.stream()
+                .map(
+                        board ->
+                                (board.count() == 1 ? "one piece " : board.count() + " strips ")
+                                        + Words.sizes(board.one(), board.other()))
+                .collect(Collectors.joining(", "));
     }
 
     /** The outer size of a piece of cloth that reaches so far. */
     private String outer(double width) {
-        if (target instanceof Target.Hole hole) {
-            double[] size = size(panel.opening(hole.name()).shape());
-            return Words.sizes(size[0] + 2 * width, size[1] + 2 * width)
-                    + " with the "
-                    + target.name()
-                    + " cut out";
-        }
-        return box(width);
+        Piece piece = Pieces.cloth(panel, region(width)).get(0);
+        return Words.sizes(piece.one(), piece.other())
+                + (target instanceof Target.Hole ? " with the " + target.name() + " cut out" : "");
     }
 
-    private String box(double width) {
-        if (target instanceof Target.Along along) {
-            Edge edge = along.edge();
-            return Words.sizes(width, edge.length(panel));
-        }
-        Region.Box box = (Region.Box) target.region(panel, width);
-        return Words.sizes(box.x2() - box.x1(), box.y2() - box.y1());
-    }
-
-    private static double[] size(Shape shape) {
-        if (shape instanceof Shape.Circle circle) {
-            return new double[] {circle.diameter(), circle.diameter()};
-        }
-        if (shape instanceof Shape.Rectangle r) {
-            return new double[] {r.x(), r.y()};
-        }
-        List<Shape.Point> corners = ((Shape.Polygon) shape).corners();
-        return new double[] {
-            corners.stream().mapToDouble(Shape.Point::x).max().orElse(0)
-                    - corners.stream().mapToDouble(Shape.Point::x).min().orElse(0),
-            corners.stream().mapToDouble(Shape.Point::y).max().orElse(0)
-                    - corners.stream().mapToDouble(Shape.Point::y).min().orElse(0)
-        };
+    private Region region(double width) {
+        return target.region(panel, Practice.rounded(width));
     }
 }

@@ -74,7 +74,7 @@ final class EndWall {
             Section section = model.section(turned.triangle());
             Laminate stack = section.laminate;
             double shear =
-                    stiffness(Turned.layers(stack, turned.skin()), grid.onEdge(turned.edge(), 0.5));
+                    stiffness(turned.turned().layers(stack), grid.onEdge(turned.edge(), 0.5));
             Piece piece = piece(model, turned.edge(), stack.foamThickness() * shear, gauss);
             addMass(model, turned, section, piece, gauss);
             pieces.add(piece);
@@ -148,7 +148,7 @@ final class EndWall {
         Basis basis = model.reference.basis;
         int[] functions = unknowns.ofEdge(model.grid, turned.edge());
         Laminate stack = section.laminate;
-        double perLength = Turned.perLength(stack, turned.skin());
+        double perLength = Turned.perLength(stack, turned.turned());
         double[] turn =
                 section.turn(stack.bottom(stack.innermostCore()) + stack.foamThickness() / 2);
         double[][] moved = new double[3][piece.unknowns.length];

@@ -13,8 +13,7 @@ import org.coachskin.Require;
 import org.coachskin.analysis.Analysis;
 import org.coachskin.analysis.CaseResponse;
 import org.coachskin.analysis.Response;
-import org.coachskin.laminate.Laminate;
-import org.coachskin.laminate.Layer;
+import org.coachskin.analysis.Shares;
 import org.coachskin.mesh.Mesh;
 import org.coachskin.panel.Load;
 import org.coachskin.panel.LoadCase;
@@ -216,20 +215,8 @@ public final class ShellAnalysis implements Analysis {
     }
 
     @Override
-    public Map<Layer, Double> areas(Panel panel) {
-        Grid grid = grid(panel, List.of());
-        ReferenceTriangle reference = new ReferenceTriangle(new Basis(order), 0);
-        Section[] sections = Sections.of(panel, grid, firstOrder);
-        Map<Laminate, Double> stacks = new LinkedHashMap<>();
-        for (int t = 0; t < sections.length; t++) {
-            stacks.merge(sections[t].laminate, grid.elements[t].area(reference), Double::sum);
-        }
-        Map<Layer, Double> areas = new LinkedHashMap<>();
-        stacks.forEach(
-                (stack, area) ->
-                        stack.layers().forEach(layer -> areas.merge(layer, area, Double::sum)));
-        Turned.addAreas(panel, grid, t -> sections[t].laminate, areas);
-        return areas;
+    public Shares shares(Panel panel) {
+        return Sharing.of(panel, grid(panel, List.of()), order);
     }
 
     @Override

@@ -2,11 +2,9 @@ package org.coachskin.shell;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.function.IntFunction;
 import org.coachskin.laminate.Laminate;
 import org.coachskin.laminate.Layer;
-import org.coachskin.panel.Height;
 import org.coachskin.panel.Opening;
 import org.coachskin.panel.Panel;
 import org.coachskin.panel.TurnedEdge;
@@ -21,9 +19,9 @@ final class Turned {
      *
      * @param edge its number
      * @param triangle the triangle inside
-     * @param skin which skin
+     * @param turned which skin, round which edge of the panel
      */
-    record Piece(int edge, int triangle, Height skin) {}
+    record Piece(int edge, int triangle, TurnedEdge turned) {}
 
     /**
      * Returns the edges of triangles that a skin is turned round, those without foam left out.
@@ -40,7 +38,7 @@ final class Turned {
             outer[piece.edge()] = true;
             for (TurnedEdge turned : panel.turned()) {
                 if (turned instanceof TurnedEdge.Along along && along.edge() == piece.side()) {
-                    pieces.add(new Piece(piece.edge(), piece.triangle(), along.skin()));
+                    pieces.add(new Piece(piece.edge(), piece.triangle(), along));
                 }
             }
         }
@@ -50,7 +48,7 @@ final class Turned {
                 for (TurnedEdge turned : panel.turned()) {
                     if (turned instanceof TurnedEdge.Round round
                             && round.opening().equals(opening)) {
-                        pieces.add(new Piece(e, grid.neighbours[2 * e], round.skin()));
+                        pieces.add(new Piece(e, grid.neighbours[2 * e], round));
                     }
                 }
             }
@@ -72,17 +70,8 @@ final class Turned {
         return name;
     }
 
-    /** Adds what is turned round edges of a panel [m^2]. */
-    static void addAreas(
-            Panel panel, Grid grid, IntFunction<Laminate> stacks, Map<Layer, Double> areas) {
-        for (Piece piece : of(panel, grid, stacks)) {
-            Laminate stack = stacks.apply(piece.triangle());
-            double area = stack.foamThickness() * length(grid, piece.edge());
-            layers(stack, piece.skin()).forEach(layer -> areas.merge(layer, area, Double::sum));
-        }
-    }
-
-    private static double length(Grid grid, int edge) {
+    /** Returns the length of an edge of a triangle [m]. */
+    static double length(Grid grid, int edge) {
         var gauss = ReferenceTriangle.line(8);
         double sum = 0;
         for (int q = 0; q < gauss.getNumberOfPoints(); q++) {
@@ -92,15 +81,10 @@ final class Turned {
         return sum;
     }
 
-    /** Returns the layers of a skin. */
-    static List<Layer> layers(Laminate stack, Height skin) {
-        return skin == Height.INSIDE ? stack.insideSkin() : stack.outsideSkin();
-    }
-
     /** Returns the mass of a skin over the foam's thickness [kg/m]. */
-    static double perLength(Laminate stack, Height skin) {
+    static double perLength(Laminate stack, TurnedEdge turned) {
         double sum = 0;
-        for (Layer layer : layers(stack, skin)) {
+        for (Layer layer : turned.layers(stack)) {
             sum += layer.thickness() * layer.density();
         }
         return stack.foamThickness() * sum;

@@ -1,0 +1,87 @@
+package org.coachskin.analysis;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.coachskin.laminate.Laminate;
+import org.coachskin.laminate.Layer;
+import org.coachskin.panel.Panel;
+import org.coachskin.panel.TurnedEdge;
+
+/**
+ * How much of a panel lies in which of its zones, as its weight is counted.
+ *
+ * @param parts all of the panel, in parts that the same zones hold
+ * @param hems skins turned round raw edges of the foam
+ */
+public record Shares(List<Part> parts, List<Hem> hems) {
+
+    /** Copies the lists. */
+    public Shares {
+        parts = List.copyOf(parts);
+        hems = List.copyOf(hems);
+    }
+
+    /**
+     * A part of the panel.
+     *
+     * @param zones that hold it, by their numbers upward; the last one decides what lies there
+     * @param area [m^2]
+     */
+    public record Part(List<Integer> zones, double area) {
+        /** Copies the list. */
+        public Part {
+            zones = List.copyOf(zones);
+        }
+
+        /** Returns the zone that decides; {@link Field.Triangle#NONE} outside of all. */
+        public int decides() {
+            return Shares.decides(zones);
+        }
+    }
+
+    /**
+     * A skin turned round an edge that foam comes to.
+     *
+     * @param edge which
+     * @param zone that decides there; {@link Field.Triangle#NONE} outside of all
+     * @param length of it [m]
+     */
+    public record Hem(TurnedEdge edge, int zone, double length) {}
+
+    /** Returns which of the zones that hold a place decides there. */
+    public static int decides(List<Integer> zones) {
+        return zones.isEmpty() ? Field.Triangle.NONE : zones.get(zones.size() - 1);
+    }
+
+    /** Returns a panel of one stack. */
+    static Shares plain(Panel panel) {
+        return new Shares(List.of(new Part(List.of(), panel.area())), List.of());
+    }
+
+    /**
+     * Returns how much of each layer there is in {@code panel} [m^2]; layers that are equal in
+     * everything are one.
+     */
+    public Map<Layer, Double> areas(Panel panel) {
+        Map<Layer, Double> areas = new LinkedHashMap<>();
+        for (Part part : parts) {
+            for (Layer layer : stack(panel, part.decides()).layers()) {
+                areas.merge(layer, part.area(), Double::sum);
+            }
+        }
+        for (Hem hem : hems) {
+            Laminate stack = stack(panel, hem.zone());
+            double area = hem.length() * stack.foamThickness();
+            for (Layer layer : hem.edge().layers(stack)) {
+                areas.merge(layer, area, Double::sum);
+            }
+        }
+        return areas;
+    }
+
+    /** Returns the stack of a zone, of the panel itself for {@link Field.Triangle#NONE}. */
+    public static Laminate stack(Panel panel, int zone) {
+        return zone == Field.Triangle.NONE ? panel.laminate() : panel.zones().get(zone).laminate();
+    }
+}
