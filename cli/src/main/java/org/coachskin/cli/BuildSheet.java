@@ -2,6 +2,7 @@ package org.coachskin.cli;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.coachskin.bench.LayingList;
 import org.coachskin.check.Picture;
 import org.coachskin.check.Verdict;
 import org.coachskin.cli.report.Block;
@@ -12,6 +13,7 @@ import org.coachskin.design.Change;
 import org.coachskin.failure.Mode;
 import org.coachskin.laminate.Laminate;
 import org.coachskin.laminate.Layer;
+import org.coachskin.panel.Height;
 import org.coachskin.panel.Opening;
 import org.coachskin.panel.Panel;
 import org.coachskin.panel.Shape;
@@ -97,14 +99,17 @@ final class BuildSheet {
         int outside = verdict.job().schedule().outside().size();
         int inside = verdict.job().schedule().inside().size();
         String thick = figures.size(laminate.thickness()) + " thick when cured.";
+        boolean insideFirst = LayingList.first(verdict.job()) == Height.INSIDE;
+        int first = insideFirst ? inside : outside;
         String order =
                 outside == 0 || inside == 0 || laminate.isBare()
                         ? "Lay in the order of the numbers; "
                         : "Lay "
-                                + numbers(1, outside)
-                                + " outside, turn over, lay "
-                                + numbers(outside + 1, outside + inside)
-                                + " inside; ";
+                                + numbers(1, first)
+                                + (insideFirst ? " inside" : " outside")
+                                + ", turn over, lay "
+                                + numbers(first + 1, outside + inside)
+                                + (insideFirst ? " outside; " : " inside; ");
         return new Block.Figure(
                 "Cut through the panel",
                 order
@@ -124,12 +129,12 @@ final class BuildSheet {
     private List<StackDrawing.Label> labels(Laminate laminate) {
         int count = laminate.layers().size();
         String[] names = new String[count];
-        int number = 1;
-        for (int i = Math.max(0, laminate.outermostCore()); i < count; i++) {
-            number = name(laminate, i, number, names);
-        }
-        for (int i = laminate.outermostCore() - 1; i >= 0; i--) {
-            number = name(laminate, i, number, names);
+        int core = laminate.outermostCore();
+        if (LayingList.first(verdict.job()) == Height.OUTSIDE) {
+            nameInside(
+                    laminate, core - 1, nameOutside(laminate, Math.max(0, core), 1, names), names);
+        } else {
+            nameOutside(laminate, core, nameInside(laminate, core - 1, 1, names), names);
         }
         List<StackDrawing.Label> labels = new ArrayList<>();
         for (int i = 0; i < count; i++) {
@@ -141,6 +146,22 @@ final class BuildSheet {
                             figures.fineSize(layer.thickness()) + ", " + figures.grams(mass)));
         }
         return labels;
+    }
+
+    private int nameOutside(Laminate laminate, int from, int first, String[] names) {
+        int number = first;
+        for (int i = from; i < laminate.layers().size(); i++) {
+            number = name(laminate, i, number, names);
+        }
+        return number;
+    }
+
+    private int nameInside(Laminate laminate, int from, int first, String[] names) {
+        int number = first;
+        for (int i = from; i >= 0; i--) {
+            number = name(laminate, i, number, names);
+        }
+        return number;
     }
 
     private int name(Laminate laminate, int layer, int number, String[] names) {

@@ -53,7 +53,8 @@ final class CompareReport {
                 Main.versionWords(),
                 report.columns.stream().map(report::answered).toList(),
                 List.of(
-                        report.choice(new OneMoreBlock(comparison, oneMore, figures).blocks()),
+                        report.choice(),
+                        new OneMoreBlock(comparison, oneMore, figures).sheet(),
                         report.movements(),
                         report.words(names, files, printed)));
     }
@@ -73,7 +74,7 @@ final class CompareReport {
                 !verdict.holds());
     }
 
-    private Sheet choice(List<Block> oneMore) {
+    private Sheet choice() {
         List<Block> blocks = new ArrayList<>();
         blocks.add(
                 new Block.Rows(
@@ -114,7 +115,6 @@ final class CompareReport {
                         "",
                         columns.stream().map(this::weight).toList(),
                         true));
-        blocks.addAll(oneMore);
         return new Sheet("choice", "Which to build", "for the wall", blocks);
     }
 

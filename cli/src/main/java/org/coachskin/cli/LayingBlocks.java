@@ -11,6 +11,7 @@ import org.coachskin.bench.Step;
 import org.coachskin.bench.Weight;
 import org.coachskin.check.Job;
 import org.coachskin.cli.report.Block;
+import org.coachskin.cli.report.Typing;
 import org.coachskin.laminate.Schedule;
 import org.coachskin.panel.Height;
 import org.coachskin.panel.Region;
@@ -201,12 +202,13 @@ final class LayingBlocks {
     }
 
     private String cut(List<Piece> pieces) {
-        return pieces.stream()
-                .map(
-                        piece ->
-                                (piece.count() == 1 ? "" : piece.count() + " of ")
-                                        + figures.sizes(piece.one(), piece.other()))
-                .collect(Collectors.joining(", "));
+        return pieces.stream().map(this::cut).collect(Collectors.joining(", "));
+    }
+
+    /** One size, which is not broken between two lines. */
+    private String cut(Piece piece) {
+        String count = piece.count() == 1 ? "" : piece.count() + " of ";
+        return Typing.whole(count + figures.sizes(piece.one(), piece.other()));
     }
 
     private static String turned(Step.Hem hem) {

@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Optional;
 import org.coachskin.check.Spread;
 import org.coachskin.cli.report.Block;
+import org.coachskin.cli.report.Sheet;
 import org.coachskin.design.Comparison;
 import org.coachskin.design.OneMore;
 import org.coachskin.failure.Mode;
@@ -53,19 +54,19 @@ final class OneMoreBlock {
     }
 
     /** Returns the same for a report: bars of what the hand feels, a table of all of it. */
-    List<Block> blocks() {
+    Sheet sheet() {
         List<Block> blocks = new ArrayList<>();
         first.verdict().felt().ifPresent(felt -> blocks.add(bars(felt)));
         blocks.add(
                 new Block.Rows(
-                        blocks.isEmpty() ? heading() : "The same in figures",
+                        "In figures",
                         "Strength and mark: by how much the least reserve of each grows or shrinks. "
                                 + "Zones follow, loads stay where they are.",
                         head(),
                         rows(),
                         "numbers",
                         true));
-        return blocks;
+        return new Sheet("one-more", heading(), "for the wall", blocks);
     }
 
     private Block bars(Spread felt) {
@@ -88,7 +89,7 @@ final class OneMoreBlock {
                         .map(step -> " Most for its weight: " + figures.words(step.words()) + ".")
                         .orElse("");
         return WantedBars.stiffnesses(
-                heading(), "Felt stiffness, one change at a time." + best, wanted, bars, figures);
+                "Felt stiffness", "One change at a time." + best, wanted, bars, figures);
     }
 
     private Block.Bar bar(String words, double value, double wanted, String mass) {

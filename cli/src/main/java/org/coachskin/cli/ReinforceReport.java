@@ -54,7 +54,7 @@ final class ReinforceReport {
         BuildSheet build = new BuildSheet(shown, figures);
         blocks.add(build.plan(picture));
         blocks.add(build.cut());
-        blocks.add(reserves());
+        blocks.add(reserves().narrow());
         return new Sheet(
                 "around", "What goes around the " + found.target().name(), "for the wall", blocks);
     }
@@ -65,17 +65,14 @@ final class ReinforceReport {
         return new Block.Rows(words.bench(), "", List.of(), rows, "tick", true);
     }
 
-    private Block reserves() {
+    private Block.Bars reserves() {
         List<Block.Bar> bars = new ArrayList<>();
         words.states()
                 .forEach(
                         (name, verdict) -> {
                             bars.add(
                                     WantedBars.reserve(
-                                            name
-                                                    + ": "
-                                                    + figures.words(
-                                                            Rows.words(verdict.governing())),
+                                            name + ": " + Rows.what(verdict.governing()),
                                             verdict.governing().reserve(),
                                             figures.mass(verdict.mass())
                                                     + ", "

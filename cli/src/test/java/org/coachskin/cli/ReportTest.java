@@ -220,6 +220,28 @@ class ReportTest {
             assertTrue(page.contains(name), name);
         }
         assertEquals(3, page.split("role=\"img\"", -1).length - 1);
+        assertTrue(page.contains("What one more would do to"));
+        assertTrue(page.contains("Most for its weight: 5 mm more foam."));
+        Matcher figures = Pattern.compile("5 mm more foam +([\\d.]+) +(\\+\\d+ %)").matcher(page);
+        assertTrue(figures.find());
+        // The bar and the table say what the command says.
+        String stiffness = figures.group(1);
+        assertTrue(
+                Pattern.compile(
+                                "5 mm more foam</th>.*?<td class=\"figure\">"
+                                        + Pattern.quote(stiffness)
+                                        + "</td>")
+                        .matcher(page)
+                        .find());
+        assertTrue(
+                Pattern.compile(
+                                "5 mm more foam</td>\\s*<td dir=\"auto\">"
+                                        + Pattern.quote(stiffness)
+                                        + " +"
+                                        + Pattern.quote(figures.group(2))
+                                        + "</td>")
+                        .matcher(page)
+                        .find());
         assertFalse(page.contains("<script"));
     }
 
@@ -240,6 +262,9 @@ class ReportTest {
         assertTrue(page.contains("What goes around the vent"), page);
         assertTrue(page.contains("with it"), page);
         assertTrue(page.contains("At the bench, in this order"));
+        assertTrue(page.contains("Laying list"));
+        assertTrue(page.contains("vent cut out") || page.contains("Foam strip"), page);
+        assertTrue(page.contains("trim at"));
         assertEquals(List.copyOf(new LinkedHashSet<>(ids(page))), ids(page));
     }
 

@@ -71,6 +71,11 @@ public sealed interface Block {
             bars = List.copyOf(bars);
         }
 
+        /** Returns these bars for half the width of a sheet. */
+        public Bars narrow() {
+            return new Bars(heading, sentence, unit, limit, limitWords, bars, false);
+        }
+
         /** Returns what the whole width stands for. */
         double reach() {
             double most = Double.isNaN(limit) ? 0 : limit * 1.25;

@@ -1,9 +1,14 @@
 package org.coachskin.cli.report;
 
 /** Plain text of the terminal as it is set in print. */
-final class Typing {
+public final class Typing {
 
     private Typing() {}
+
+    /** Returns words, set, that stay on one line. */
+    public static String whole(String words) {
+        return set(words).replace(' ', '\u00a0');
+    }
 
     /** Returns words with raised figures and signs that a terminal may not have. */
     static String set(String words) {

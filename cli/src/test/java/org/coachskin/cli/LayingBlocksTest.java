@@ -1,0 +1,149 @@
+package org.coachskin.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import org.coachskin.bench.LayingList;
+import org.coachskin.check.Job;
+import org.coachskin.check.PanelCheck;
+import org.coachskin.check.Weights;
+import org.coachskin.cli.report.Block;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** The laying list of the bench sheet. */
+class LayingBlocksTest {
+
+    private static final String NOT_BROKEN = "\u00a0";
+
+    private static Job job(String panel) {
+        return Panels.read("../examples/panels/" + panel + ".yaml").asDrawn();
+    }
+
+    private static List<List<String>> rows(Job job, Figures figures) {
+        Block.Rows rows = (Block.Rows) new LayingBlocks(job, figures).list();
+        return rows.rows();
+    }
+
+    private static double grams(String cell) {
+        return cell.isEmpty() ? 0 : Double.parseDouble(cell.replace(" g", ""));
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @ValueSource(
+            strings = {
+                "roof-hatch",
+                "trailer-side-door",
+                "luggage-lid-hinged",
+                "luggage-lid",
+                "trailer-roof",
+                "bare-panel",
+                "outside-only"
+            })
+    void whatIsLaidAddsUpToWhatTheVerdictWeighs(String panel) {
+        Job job = job(panel);
+        Weights weights = Weights.of(job);
+        double laid = new PanelCheck().mass(job) - weights.foam() - weights.inserts();
+        assertEquals(laid, LayingList.of(job).weight().total(), 1e-5 * laid);
+
+        List<List<String>> rows = rows(job, Figures.METRIC);
+        List<String> sum = rows.get(rows.size() - 1);
+        assertEquals("sum", sum.get(0));
+        // Both figures are to 5 g.
+        assertEquals(1000 * laid, grams(sum.get(4)) + grams(sum.get(5)), 5);
+        for (int column : new int[] {4, 5}) {
+            double all = 0;
+            for (List<String> row : rows.subList(0, rows.size() - 1)) {
+                all += grams(row.get(column));
+            }
+            assertEquals(grams(sum.get(column)), all, 2.5 * rows.size());
+        }
+        Block.Rows stages = (Block.Rows) new LayingBlocks(job, Figures.METRIC).stages();
+        double mixed = stages.rows().stream().mapToDouble(row -> grams(row.get(1))).sum();
+        assertEquals(grams(sum.get(5)), mixed, 7.5);
+    }
+
+    @Test
+    void theDoorIsLaidPieceByPiece() {
+        List<List<String>> rows = rows(job("trailer-side-door"), Figures.METRIC);
+        List<String> cuts =
+                rows.stream().map(row -> row.get(1) + " " + cut(row)).map(String::strip).toList();
+
+        assertEquals(
+                List.of(
+                        "650 \u00d7 1100 mm",
+                        "",
+                        "1 700 \u00d7 1150 mm",
+                        "2 700 \u00d7 1150 mm",
+                        "",
+                        "a 2 of 110 \u00d7 540 mm, 2 of 110 \u00d7 420 mm",
+                        "b 60 \u00d7 1100 mm",
+                        "",
+                        "3 700 \u00d7 1150 mm",
+                        "a 540 \u00d7 440 mm, window cut out",
+                        "leave 25 mm on",
+                        ""),
+                cuts);
+        assertEquals("Let it cure, turn it over.", rows.get(4).get(2));
+        assertEquals(
+                "Foam strip 10 mm thick, 60 mm round window: bevel the 50 mm beyond that down to "
+                        + "nothing, glue on, but not in b.",
+                rows.get(5).get(2));
+        assertEquals(
+                "Take the foam out 60 mm along left edge, glue in plywood 15 mm thick.",
+                rows.get(6).get(2));
+        assertEquals(
+                "twill glass 300 g/m\u00b2, 60 mm round window, but not in b", rows.get(9).get(2));
+        assertEquals("Turn the inside skin round the raw foam of the window.", rows.get(10).get(2));
+    }
+
+    private static String cut(List<String> row) {
+        return row.get(3).replace(NOT_BROKEN, " ");
+    }
+
+    @Test
+    void theLipComesAfterTheOutsideSkin() {
+        List<List<String>> rows = rows(job("roof-hatch"), Figures.METRIC);
+        List<String> what = rows.stream().map(row -> row.get(2)).toList();
+        int turned = what.indexOf("Let it cure, turn it over.");
+
+        assertEquals(
+                "Take the foam out 30 mm along all edges, down to the skin.", what.get(turned + 1));
+        assertEquals(
+                "twill glass 300 g/m\u00b2, 30 mm along all edges, between the skins",
+                what.get(turned + 3));
+        assertEquals("2 of 30 \u00d7 500 mm, 2 of 30 \u00d7 440 mm", cut(rows.get(turned + 3)));
+        assertEquals("3", rows.get(turned + 5).get(1));
+    }
+
+    @Test
+    void sizesAreNotBrokenBetweenLines() {
+        for (List<String> row : rows(job("trailer-side-door"), Figures.METRIC)) {
+            assertTrue(row.get(3).matches("[^\u00d7]*|.*\\d\u00a0\u00d7\u00a0\\d+\u00a0mm.*"));
+        }
+    }
+
+    @Test
+    void thereAreBoxesForTheTimesAndNoHoursOfOurs() {
+        LayingBlocks laying = new LayingBlocks(job("luggage-lid-hinged"), Figures.METRIC);
+        Block.Rows stages = (Block.Rows) laying.stages();
+
+        assertEquals(List.of("side", "resin", "mixed at", "laid by", "trim at"), stages.head());
+        assertEquals(
+                List.of(
+                        List.of("outside", "480 g", "", "", ""),
+                        List.of("inside", "335 g", "", "", "")),
+                stages.rows());
+        assertTrue(stages.sentence().contains("data sheet"));
+    }
+
+    @Test
+    void americanUnitsAreOuncesAndInches() {
+        List<List<String>> rows = rows(job("luggage-lid-hinged"), Figures.US);
+
+        assertEquals("37.4 \u00d7 25.6 in", cut(rows.get(2)));
+        assertEquals("5.7 oz", rows.get(2).get(4));
+    }
+}
