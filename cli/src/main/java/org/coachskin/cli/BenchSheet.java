@@ -10,7 +10,7 @@ import org.coachskin.cli.report.Sheet;
 import org.coachskin.cli.report.StripDrawing;
 import org.coachskin.prove.StripTest;
 
-/** The sheet for the bench: what to lay, in order, and what should be read before and after. */
+/** The sheets for the bench: what to lay, in order; what should be read before and after. */
 final class BenchSheet {
 
     private final Verdict verdict;
@@ -21,19 +21,27 @@ final class BenchSheet {
         this.figures = figures;
     }
 
-    Sheet sheet(Picture picture, StripTest strip) {
-        List<Block> blocks = new ArrayList<>();
+    /**
+     * Returns the sheets: one to lay by, one to prove it by.
+     *
+     * @param first what stands above the laying list
+     */
+    List<Sheet> sheets(List<Block> first, Picture picture) {
+        List<Block> lay = new ArrayList<>(first);
         LayingBlocks laying = new LayingBlocks(verdict.job(), figures);
-        blocks.add(laying.list());
-        blocks.add(laying.stages());
-        strip(strip, blocks);
-        if (!picture.readings().isEmpty()) {
-            finished(picture.readings(), blocks);
-        }
+        lay.add(laying.list());
+        lay.add(laying.stages());
         List<String> careful = new ArrayList<>(Remarks.cautions(verdict, figures));
         careful.add(Remarks.NO_APPROVAL);
-        blocks.add(new Block.Words("Careful", careful, true, "careful"));
-        return new Sheet("bench", "Lay it and prove it", "for the bench", blocks);
+        lay.add(new Block.Words("Careful", careful, true, "careful"));
+        List<Block> prove = new ArrayList<>();
+        strip(StripTest.of(verdict.job().schedule()), prove);
+        if (!picture.readings().isEmpty()) {
+            finished(picture.readings(), prove);
+        }
+        return List.of(
+                new Sheet("lay", "Lay it", "for the bench", lay),
+                new Sheet("prove", "Prove it", "for the bench", prove));
     }
 
     private void strip(StripTest strip, List<Block> blocks) {

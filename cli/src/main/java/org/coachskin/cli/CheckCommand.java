@@ -74,7 +74,6 @@ final class CheckCommand implements Subcommand {
                                                 file,
                                                 verdict,
                                                 changes,
-                                                strip,
                                                 check.picture(verdict, figures.weights()),
                                                 figures)));
         String text =

@@ -1,5 +1,6 @@
 package org.coachskin.cli;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.coachskin.check.Picture;
 import org.coachskin.check.Verdict;
@@ -7,7 +8,6 @@ import org.coachskin.cli.file.PanelFile;
 import org.coachskin.cli.report.Report;
 import org.coachskin.cli.report.Sheet;
 import org.coachskin.design.Change;
-import org.coachskin.prove.StripTest;
 
 /** The report on one panel: what to build, how to prove it, why. */
 final class CheckReport {
@@ -19,14 +19,12 @@ final class CheckReport {
             PanelFile file,
             Verdict verdict,
             List<Change> changes,
-            StripTest strip,
             Picture picture,
             Figures figures) {
-        List<Sheet> sheets =
-                List.of(
-                        new BuildSheet(verdict, figures).sheet(picture, changes),
-                        new BenchSheet(verdict, figures).sheet(picture, strip),
-                        new WhySheet(verdict, figures).sheet(picture, file));
+        List<Sheet> sheets = new ArrayList<>();
+        sheets.add(new BuildSheet(verdict, figures).sheet(picture, changes));
+        sheets.addAll(new BenchSheet(verdict, figures).sheets(List.of(), picture));
+        sheets.add(new WhySheet(verdict, figures).sheet(picture, file));
         return of(
                 fileName,
                 CheckPage.sentence(verdict.job().panel().name()),

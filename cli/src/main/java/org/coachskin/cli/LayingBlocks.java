@@ -38,6 +38,7 @@ final class LayingBlocks {
     /** Returns the list. */
     Block list() {
         List<List<String>> rows = new ArrayList<>();
+        rows.add(row("", "Lay and bend a strip: next sheet.", "", Weight.NONE));
         Schedule.Board board = job.schedule().board();
         if (board != null) {
             double x = job.panel().width();
@@ -97,8 +98,8 @@ final class LayingBlocks {
         }
         return new Block.Rows(
                 "Mixed for each side",
-                "For how long a pot can be worked, and when it can be trimmed, stands on the data sheet "
-                        + "of your resin; by that write the times in here.",
+                "The data sheet of your resin says how long a pot can be worked and when it can be "
+                        + "trimmed; write the times in here.",
                 List.of("side", "resin", "mixed at", "laid by", "trim at"),
                 rows,
                 "fill stages",

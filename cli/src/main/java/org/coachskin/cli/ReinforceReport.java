@@ -36,15 +36,22 @@ final class ReinforceReport {
             String fileName, PanelFile file, Reinforcement found, String printed, Figures figures) {
         ReinforceReport report = new ReinforceReport(found, figures);
         Picture picture = new PanelCheck().picture(report.shown, figures.weights());
+        List<Sheet> sheets = new ArrayList<>();
+        sheets.add(report.around(picture));
+        sheets.addAll(new BenchSheet(report.shown, figures).sheets(report.steps(), picture));
+        sheets.add(GivesSheet.of(report.words.states(), figures));
+        sheets.add(
+                new Sheet(
+                        "words",
+                        "In words",
+                        "for the engineer",
+                        List.of(new Block.Raw("As the command prints it", printed))));
+        sheets.add(new WhySheet(report.shown, figures).sheet(picture, file));
         return CheckReport.of(
                 fileName,
                 CheckPage.sentence(file.name()) + ": " + found.target().name(),
                 report.shown,
-                List.of(
-                        report.around(picture),
-                        report.bench(printed),
-                        GivesSheet.of(report.words.states(), figures),
-                        new WhySheet(report.shown, figures).sheet(picture, file)),
+                sheets,
                 figures);
     }
 
@@ -57,6 +64,10 @@ final class ReinforceReport {
         blocks.add(reserves().narrow());
         return new Sheet(
                 "around", "What goes around the " + found.target().name(), "for the wall", blocks);
+    }
+
+    private List<Block> steps() {
+        return words.shown().stream().map(this::steps).toList();
     }
 
     private Block steps(Tried one) {
@@ -83,15 +94,5 @@ final class ReinforceReport {
                 "Before and after",
                 "The least reserve of each and what goes first: short of the line it does not hold.",
                 bars);
-    }
-
-    private Sheet bench(String printed) {
-        List<Block> blocks = new ArrayList<>();
-        words.shown().ifPresent(one -> blocks.add(steps(one)));
-        LayingBlocks laying = new LayingBlocks(shown.job(), figures);
-        blocks.add(laying.list());
-        blocks.add(laying.stages());
-        blocks.add(new Block.Raw("As the command prints it", printed));
-        return new Sheet("bench", "Lay it", "for the bench", blocks);
     }
 }

@@ -73,6 +73,7 @@ class LayingBlocksTest {
 
         assertEquals(
                 List.of(
+                        "",
                         "650 \u00d7 1100 mm",
                         "",
                         "1 700 \u00d7 1150 mm",
@@ -86,17 +87,17 @@ class LayingBlocksTest {
                         "leave 25 mm on",
                         ""),
                 cuts);
-        assertEquals("Let it cure, turn it over.", rows.get(4).get(2));
+        assertEquals("Let it cure, turn it over.", rows.get(5).get(2));
         assertEquals(
                 "Foam strip 10 mm thick, 60 mm round window: bevel the 50 mm beyond that down to "
                         + "nothing, glue on, but not in b.",
-                rows.get(5).get(2));
-        assertEquals(
-                "Take the foam out 60 mm along left edge, glue in plywood 15 mm thick.",
                 rows.get(6).get(2));
         assertEquals(
-                "twill glass 300 g/m\u00b2, 60 mm round window, but not in b", rows.get(9).get(2));
-        assertEquals("Turn the inside skin round the raw foam of the window.", rows.get(10).get(2));
+                "Take the foam out 60 mm along left edge, glue in plywood 15 mm thick.",
+                rows.get(7).get(2));
+        assertEquals(
+                "twill glass 300 g/m\u00b2, 60 mm round window, but not in b", rows.get(10).get(2));
+        assertEquals("Turn the inside skin round the raw foam of the window.", rows.get(11).get(2));
     }
 
     private static String cut(List<String> row) {
@@ -143,7 +144,7 @@ class LayingBlocksTest {
     void americanUnitsAreOuncesAndInches() {
         List<List<String>> rows = rows(job("luggage-lid-hinged"), Figures.US);
 
-        assertEquals("37.4 \u00d7 25.6 in", cut(rows.get(2)));
-        assertEquals("5.7 oz", rows.get(2).get(4));
+        assertEquals("37.4 \u00d7 25.6 in", cut(rows.get(3)));
+        assertEquals("5.7 oz", rows.get(3).get(4));
     }
 }

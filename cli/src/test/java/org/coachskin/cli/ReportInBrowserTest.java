@@ -177,12 +177,17 @@ class ReportInBrowserTest {
                 assertEquals(1, starts.size(), name + ", figure " + figure);
                 assertEquals(starts, printed.with(3, 4, figure), name + ", figure " + figure);
             }
-            for (int sheet = 0; sheet < 3; sheet++) {
+            for (int sheet = 0; sheet < 4; sheet++) {
                 int starts = printed.with(5, 6, sheet).get(0);
                 boolean alone = sheet == 0 || printed.with(7, 8, sheet - 1).get(0) < starts;
                 assertTrue(alone, name + ": sheet " + sheet + " starts on a page of another");
             }
-            assertEquals(List.of(0), printed.with(7, 8, 0), name + ": the wall gets one page");
+            for (int sheet = 0; sheet < 3; sheet++) {
+                assertEquals(
+                        List.of(sheet),
+                        printed.with(7, 8, sheet),
+                        name + ": the wall gets one page, the bench one to lay and one to prove");
+            }
         }
         Marked split =
                 marked(
