@@ -3,20 +3,29 @@ package org.coachskin.cli;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
+import java.util.stream.Collectors;
 import org.coachskin.bench.LayingList;
 import org.coachskin.check.Job;
 import org.coachskin.check.PanelCheck;
 import org.coachskin.check.Weights;
 import org.coachskin.cli.report.Block;
+import org.coachskin.cli.report.Mark;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** The laying list of the bench sheet. */
 class LayingBlocksTest {
 
     private static final String NOT_BROKEN = "\u00a0";
+
+    @TempDir Path folder;
 
     private static Job job(String panel) {
         return Panels.read("../examples/panels/" + panel + ".yaml").asDrawn();
@@ -146,5 +155,52 @@ class LayingBlocksTest {
 
         assertEquals("37.4 \u00d7 25.6 in", cut(rows.get(3)));
         assertEquals("5.7 oz", rows.get(3).get(4));
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "outside, Lay 1 and 2 outside, turn over, lay 3 inside;, 213",
+        "inside, Lay 1 inside, turn over, lay 2 and 3 outside;, 321"
+    })
+    void theCutNumbersPliesAsTheListDoes(
+            String flush, String first, String then, String order, String numbers)
+            throws IOException {
+        Path file = folder.resolve("lip.yaml");
+        Files.writeString(
+                file,
+                """
+                width: 400 mm
+                length: 300 mm
+                foam: {kind: polyurethane, density: 64 kg/m^3, thickness: 10 mm}
+                resin: epoxy
+                outside: [2 x plain glass 160 g/m^2]
+                inside: [plain glass 160 g/m^2]
+                lip: {width: 30 mm, flush: %s}
+                held: all edges
+                loads: [palm]
+                """
+                        .formatted(flush));
+        Job job = Panels.read(file.toString()).asDrawn();
+        BuildSheet build = new BuildSheet(PanelCheck.brief().check(job), Figures.METRIC);
+        Block.Figure cut = (Block.Figure) build.cut();
+
+        assertTrue(
+                cut.sentence().startsWith(String.join(", ", first, then, order)), cut.sentence());
+        String shown =
+                cut.drawing().marks().stream()
+                        .filter(Mark.Text.class::isInstance)
+                        .map(mark -> ((Mark.Text) mark).words())
+                        .filter(words -> words.contains("plain glass"))
+                        .map(words -> words.substring(0, 1))
+                        .collect(Collectors.joining());
+        assertEquals(numbers, shown);
+        List<List<String>> rows = rows(job, Figures.METRIC);
+        List<String> what = rows.stream().map(row -> row.get(2)).toList();
+        int turned = what.indexOf("Let it cure, turn it over.");
+        int plies = 0;
+        for (List<String> row : rows.subList(0, turned)) {
+            plies += row.get(1).isEmpty() ? 0 : 1;
+        }
+        assertEquals(flush.equals("inside") ? 1 : 2, plies);
     }
 }
