@@ -86,14 +86,18 @@ public interface Analysis {
     }
 
     /**
-     * Returns how much of each layer there is in the panel, zones, openings and skins turned round
-     * edges counted [m^2]; layers that are equal in everything are one.
+     * Returns how much of each layer there is in the panel, zones and their bevels, openings and
+     * skins turned round edges counted [m^2]; layers that are equal in everything are one. The foam
+     * of a bevel is so much more of the layer it is a piece of.
      */
     default Map<Layer, Double> areas(Panel panel) {
         return shares(panel).areas(panel);
     }
 
-    /** Returns the mass of the panel, zones, openings and skins turned round edges counted [kg]. */
+    /**
+     * Returns the mass of the panel, zones and their bevels, openings and skins turned round edges
+     * counted [kg].
+     */
     default double mass(Panel panel) {
         double sum = 0;
         for (Map.Entry<Layer, Double> entry : areas(panel).entrySet()) {

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import org.coachskin.laminate.Laminate;
 import org.coachskin.laminate.Layer;
+import org.coachskin.panel.Bevels;
 import org.coachskin.panel.Panel;
 import org.coachskin.panel.TurnedEdge;
 
@@ -60,8 +61,8 @@ public record Shares(List<Part> parts, List<Hem> hems) {
     }
 
     /**
-     * Returns how much of each layer there is in {@code panel} [m^2]; layers that are equal in
-     * everything are one.
+     * Returns how much of each layer there is in {@code panel}, bevels counted [m^2]; layers that
+     * are equal in everything are one.
      */
     public Map<Layer, Double> areas(Panel panel) {
         Map<Layer, Double> areas = new LinkedHashMap<>();
@@ -77,6 +78,7 @@ public record Shares(List<Part> parts, List<Hem> hems) {
                 areas.merge(layer, area, Double::sum);
             }
         }
+        Bevels.addAreas(panel, areas);
         return areas;
     }
 

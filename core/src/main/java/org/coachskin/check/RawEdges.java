@@ -10,6 +10,7 @@ import org.coachskin.material.Inserts;
 import org.coachskin.panel.Edge;
 import org.coachskin.panel.Opening;
 import org.coachskin.panel.Panel;
+import org.coachskin.panel.RimPlace;
 import org.coachskin.panel.Shape;
 import org.coachskin.panel.TurnedEdge;
 
@@ -60,7 +61,7 @@ final class RawEdges {
     }
 
     /** Returns whether a skin is turned round the panel's edge at a place on its outline. */
-    private static boolean isTurned(Panel panel, OpeningRims.RimPlace at) {
+    private static boolean isTurned(Panel panel, RimPlace at) {
         boolean between = Edge.isBetween(at.outX(), at.outY());
         return isTurned(panel, Edge.facing(at.outX(), at.outY()))
                 || (between && isTurned(panel, at.outX() < 0 ? Edge.LEFT : Edge.RIGHT));
@@ -78,13 +79,8 @@ final class RawEdges {
      * @param open which places of the rim have no skin turned round them
      */
     private static boolean isRaw(
-            Panel panel,
-            Shape shape,
-            double x,
-            double y,
-            double inward,
-            Predicate<OpeningRims.RimPlace> open) {
-        return OpeningRims.round(shape).stream()
+            Panel panel, Shape shape, double x, double y, double inward, Predicate<RimPlace> open) {
+        return RimPlace.round(shape).stream()
                 .filter(open)
                 .anyMatch(
                         at -> {

@@ -2,7 +2,6 @@ package org.coachskin.check;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import org.coachskin.analysis.Response;
 import org.coachskin.failure.Face;
 import org.coachskin.failure.SkinKink;
@@ -10,11 +9,9 @@ import org.coachskin.laminate.Laminate;
 import org.coachskin.laminate.Layer;
 import org.coachskin.laminate.SectionState;
 import org.coachskin.laminate.Triple;
-import org.coachskin.panel.Edge;
-import org.coachskin.panel.Opening;
+import org.coachskin.panel.Bevel;
+import org.coachskin.panel.Bevels;
 import org.coachskin.panel.Panel;
-import org.coachskin.panel.Region;
-import org.coachskin.panel.Zone;
 
 /**
  * Edges of foam strips and of all zones whose foam is thicker or thinner than what lies beside
@@ -29,16 +26,11 @@ final class StripEdges {
     /** A side is read so far from the edge [m]. */
     private static final double OFF = 5e-4;
 
-    /** Steps of the foam below this are none [m]. */
-    private static final double LEAST = 5e-4;
-
-    private final Panel panel;
     private final Reading reading;
     private final Surroundings around;
     private final List<Side> sides = new ArrayList<>();
 
     private StripEdges(Panel panel) {
-        this.panel = panel;
         around = new Surroundings(panel);
         reading = new Reading(panel, around);
     }
@@ -107,99 +99,30 @@ final class StripEdges {
     /** Returns all sides of all such edges; none on a panel without zones. */
     static List<Side> of(Panel panel) {
         StripEdges edges = new StripEdges(panel);
-        for (Zone zone : panel.zones()) {
-            Region region = zone.region();
-            if (region instanceof Region.Around ring) {
-                edges.addRing(zone, ring);
-            } else if (region instanceof Region.Box box) {
-                edges.addLine(zone, box.x1(), box.y1(), box.x2(), box.y1(), -Math.PI / 2);
-                edges.addLine(zone, box.x1(), box.y2(), box.x2(), box.y2(), Math.PI / 2);
-                edges.addLine(zone, box.x1(), box.y1(), box.x1(), box.y2(), Math.PI);
-                edges.addLine(zone, box.x2(), box.y1(), box.x2(), box.y2(), 0);
-            } else if (region instanceof Region.AlongEdges band) {
-                band.edges().forEach(edge -> edges.addBand(zone, edge, band.width()));
-            }
-        }
+        Bevels.of(panel, STEP).forEach(edges::add);
         return List.copyOf(edges.sides);
     }
 
-    private void addRing(Zone zone, Region.Around ring) {
-        for (Opening opening : panel.openings()) {
-            if (opening.name().equals(ring.opening())) {
-                for (OpeningRims.RimPlace rim : OpeningRims.round(opening.shape())) {
-                    add(
-                            zone,
-                            opening.x() + rim.x() + ring.width() * rim.outX(),
-                            opening.y() + rim.y() + ring.width() * rim.outY(),
-                            StrictMath.atan2(rim.outY(), rim.outX()),
-                            rim.along() + rim.turn() * ring.width());
-                }
-            }
-        }
-    }
-
-    private void addBand(Zone zone, Edge edge, double width) {
-        double at = edge.position(panel);
-        double end = edge.length(panel);
-        switch (edge) {
-            case FRONT -> addLine(zone, 0, width, end, width, Math.PI / 2);
-            case REAR -> addLine(zone, 0, at - width, end, at - width, -Math.PI / 2);
-            case LEFT -> addLine(zone, width, 0, width, end, 0);
-            case RIGHT -> addLine(zone, at - width, 0, at - width, end, Math.PI);
-        }
-    }
-
-    /**
-     * Adds places on a line.
-     *
-     * @param angle of the way out of the zone
-     */
-    private void addLine(Zone zone, double x1, double y1, double x2, double y2, double angle) {
-        double length = Math.hypot(x2 - x1, y2 - y1);
-        int steps = (int) Math.ceil(length / STEP - 1e-9);
-        for (int k = 0; k < steps; k++) {
-            double s = (k + 0.5) / steps;
-            add(zone, x1 + s * (x2 - x1), y1 + s * (y2 - y1), angle, length / steps);
-        }
-    }
-
-    /** Adds both sides of a place, if this is where the zone ends and the foam gets another. */
-    private void add(Zone zone, double x, double y, double angle, double length) {
-        double dx = OFF * StrictMath.cos(angle);
-        double dy = OFF * StrictMath.sin(angle);
-        if (!panel.hasMaterialAt(x - dx, y - dy) || !panel.hasMaterialAt(x + dx, y + dy)) {
+    /** Adds both sides of a place; at a sharp corner there is no length that is read. */
+    private void add(Bevel bevel) {
+        Laminate in = bevel.zone().laminate();
+        Laminate out = bevel.beyond();
+        if (bevel.length() == 0 || in.hasNoInsideSkin() || out.hasNoInsideSkin()) {
             return;
         }
-        Optional<Zone> outside = panel.zoneAt(x + dx, y + dy);
-        if (!panel.zoneAt(x - dx, y - dy).equals(Optional.of(zone))
-                || outside.equals(Optional.of(zone))) {
-            return;
-        }
-        Laminate in = zone.laminate();
-        Laminate out = panel.laminateAt(x + dx, y + dy);
-        double step = in.foamThickness() - out.foamThickness();
-        if (hasNoKink(in) || hasNoKink(out) || Math.abs(step) < LEAST) {
-            return;
-        }
-        add(x - dx, y - dy, angle, zone.slope(), step < 0, length, out);
-        add(x + dx, y + dy, angle, zone.slope(), step > 0, length, in);
+        boolean thicker = bevel.step() > 0;
+        add(bevel, -OFF, !thicker, out);
+        add(bevel, OFF, thicker, in);
     }
 
-    private static boolean hasNoKink(Laminate laminate) {
-        return laminate.isBare() || laminate.hasNoInsideSkin();
-    }
-
-    private void add(
-            double x,
-            double y,
-            double angle,
-            double slope,
-            boolean thin,
-            double length,
-            Laminate beyond) {
+    private void add(Bevel bevel, double off, boolean thin, Laminate beyond) {
+        double x = bevel.x(off);
+        double y = bevel.y(off);
         List<Stations.Station> read = new ArrayList<>();
         reading.besideSharpPlaces(new Stations.Station(around.words(x, y), x, y), read);
-        read.forEach(at -> sides.add(new Side(at, angle, slope, thin, length, beyond)));
+        double slope = bevel.zone().slope();
+        read.forEach(
+                at -> sides.add(new Side(at, bevel.angle(), slope, thin, bevel.length(), beyond)));
     }
 
     /** Returns the work of the bevels' give under what a response does to them [N m]. */

@@ -7,21 +7,27 @@ final class Places {
 
     /** Returns whether a region holds a place. */
     static boolean holds(Panel panel, Region region, double x, double y) {
+        return distance(panel, region, x, y) < 0;
+    }
+
+    /** Returns how far a place lies outside of a region [m]; below 0 in it. */
+    static double distance(Panel panel, Region region, double x, double y) {
         if (region instanceof Region.Box box) {
-            return x > box.x1() && x < box.x2() && y > box.y1() && y < box.y2();
+            double qx = Math.max(box.x1() - x, x - box.x2());
+            double qy = Math.max(box.y1() - y, y - box.y2());
+            return Math.hypot(Math.max(qx, 0), Math.max(qy, 0)) + Math.min(Math.max(qx, qy), 0);
         }
         if (region instanceof Region.AlongEdges band) {
+            double nearest = Double.POSITIVE_INFINITY;
             for (Edge edge : band.edges()) {
                 double at = edge.alongX() ? y : x;
-                if (Math.abs(at - edge.position(panel)) < band.width()) {
-                    return true;
-                }
+                nearest = Math.min(nearest, Math.abs(at - edge.position(panel)) - band.width());
             }
-            return false;
+            return nearest;
         }
         Region.Around ring = (Region.Around) region;
         Opening opening = panel.opening(ring.opening());
-        return offset(opening.shape(), x - opening.x(), y - opening.y()) < ring.width();
+        return opening.distance(x, y) - ring.width();
     }
 
     /** Returns the distance from a shape's rim, negative inside. */

@@ -1,0 +1,150 @@
+package org.coachskin.panel;
+
+import java.util.Map;
+import java.util.function.DoubleUnaryOperator;
+import org.coachskin.laminate.Laminate;
+import org.coachskin.laminate.Layer;
+
+/**
+ * A piece of a zone's rim where its foam is thicker or thinner than beside it, and the bevel
+ * beyond: outside the zone the foam slopes to what lies there, and the inside skin over it.
+ *
+ * @param zone whose rim it is
+ * @param x of the middle of the piece, from the left edge [m]
+ * @param y from the front edge [m]
+ * @param angle of the way out of the zone, from x toward y [rad]
+ * @param length of rim that it stands for [m]
+ * @param turn by which the rim turns along that [rad]; all there is at a sharp corner, round which
+ *     the bevel goes as a part of a cone
+ * @param beyond the stack just outside
+ */
+public record Bevel(
+        Zone zone, double x, double y, double angle, double length, double turn, Laminate beyond) {
+
+    /** Stacks are looked at so many times over a bevel. */
+    private static final int CELLS = 24;
+
+    private static final int HALVINGS = 12;
+
+    /** What is nearer than this is there [m]. */
+    private static final double ROUNDING = 1e-6;
+
+    /** Where a cell is integrated, exactly up to the third power. */
+    private static final double GAUSS = 0.5 / Math.sqrt(3);
+
+    /** Returns by how much the foam of the zone is thicker than that beyond [m]. */
+    public double step() {
+        return zone.laminate().foamThickness() - beyond.foamThickness();
+    }
+
+    /** Returns how far it slopes where there is room [m]. */
+    public double reach() {
+        return Math.abs(step()) / zone.slope();
+    }
+
+    /**
+     * How far a bevel runs.
+     *
+     * @param length on the panel [m]
+     * @param before what ends it: {@code the rim}, {@code the vent}; empty where it runs out, or
+     *     meets the bevel of another side of its own zone
+     */
+    public record Room(double length, String before) {}
+
+    /**
+     * Returns how far it runs on a panel: not over rim and openings, nor over a part without foam.
+     * In a corner that points inward the bevels of both sides meet halfway.
+     */
+    public Room room(Panel panel) {
+        double reach = reach();
+        double free = 0;
+        for (int i = 1; i <= CELLS; i++) {
+            double to = reach * i / CELLS;
+            if (stops(panel, to)) {
+                for (int k = 0; k < HALVINGS; k++) {
+                    double middle = (free + to) / 2;
+                    if (stops(panel, middle)) {
+                        to = middle;
+                    } else {
+                        free = middle;
+                    }
+                }
+                return new Room(free, before(panel, to - ROUNDING));
+            }
+            free = to;
+        }
+        return new Room(reach, "");
+    }
+
+    private boolean stops(Panel panel, double distance) {
+        double d = distance - ROUNDING;
+        double px = x(d);
+        double py = y(d);
+        return !panel.hasMaterialAt(px, py)
+                || Places.distance(panel, zone.region(), px, py) < d - ROUNDING
+                || panel.laminateAt(px, py).isBare();
+    }
+
+    private String before(Panel panel, double distance) {
+        double px = x(distance);
+        double py = y(distance);
+        if (panel.toRim(px, py) < 0) {
+            return "the rim";
+        }
+        for (Opening opening : panel.openings()) {
+            if (opening.distance(px, py) < 0) {
+                return "the " + opening.name();
+            }
+        }
+        return panel.laminateAt(px, py).isBare()
+                ? "the " + panel.zoneAt(px, py).map(Zone::name).orElse("panel")
+                : "";
+    }
+
+    /** Returns x of the place so far beyond the rim [m]. */
+    public double x(double distance) {
+        return x + distance * StrictMath.cos(angle);
+    }
+
+    /** Returns y of the place so far beyond the rim [m]. */
+    public double y(double distance) {
+        return y + distance * StrictMath.sin(angle);
+    }
+
+    /**
+     * Adds what the bevel has more than the flat: foam, as so much more of the layer it is a piece
+     * of, and inside skin, as it is longer on the slope [m^2]. Foam is taken away where that of the
+     * zone is the thinner, the bevel being cut into the other.
+     */
+    void addAreas(Panel panel, Map<Layer, Double> areas) {
+        double reach = reach();
+        double room = room(panel).length();
+        double longer = Math.hypot(1, zone.slope()) - 1;
+        for (int i = 0; i < CELLS && reach * i / CELLS < room; i++) {
+            double from = reach * i / CELLS;
+            double to = Math.min(room, reach * (i + 1) / CELLS);
+            double middle = (from + to) / 2;
+            Laminate there = panel.laminateAt(x(middle), y(middle));
+            double rise = beyond.foamThickness() - there.foamThickness();
+            DoubleUnaryOperator more = d -> rise + step() * (1 - d / reach);
+            if (there.isBare() || more.applyAsDouble(middle) * step() <= 0) {
+                continue;
+            }
+            double volume = integral(from, to, d -> (length + turn * d) * more.applyAsDouble(d));
+            double area = integral(from, to, d -> length + turn * d);
+            Layer foam = foam(step() > 0 ? zone.laminate() : there);
+            areas.merge(foam, volume / foam.thickness(), Double::sum);
+            there.insideSkin().forEach(layer -> areas.merge(layer, area * longer, Double::sum));
+        }
+    }
+
+    private static Layer foam(Laminate laminate) {
+        return laminate.layers().get(laminate.innermostCore());
+    }
+
+    private static double integral(double from, double to, DoubleUnaryOperator of) {
+        double off = GAUSS * (to - from);
+        double middle = (from + to) / 2;
+        return (to - from) / 2 * (of.applyAsDouble(middle - off) + of.applyAsDouble(middle + off));
+    }
+}
