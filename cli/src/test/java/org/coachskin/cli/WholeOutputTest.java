@@ -84,6 +84,7 @@ class WholeOutputTest {
                 "no-units, check a --units imperial",
                 "bad-three, check BAD/three-mistakes.yaml",
                 "bad-held, check BAD/held.yaml",
+                "bad-bevel, check BAD/bevel.yaml",
                 "bad-later, check BAD/later.yaml",
                 "no-answer-variant, compare BAD/variant-on-a-latch.yaml",
                 "no-variants, compare EXAMPLES/bare-panel.yaml",

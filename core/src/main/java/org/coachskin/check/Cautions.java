@@ -42,6 +42,7 @@ final class Cautions {
                             + "worked out. Press a patch as wide as it is to see them.");
         }
         RawEdges.caution(job.panel()).ifPresent(cautions::add);
+        cautions.addAll(BevelRoom.cautions(job.panel()));
         List<String> beyond =
                 cases.stream()
                         .filter(check -> isBeyondProportion(check.answer()))

@@ -1,5 +1,6 @@
 package org.coachskin.panel;
 
+import java.util.List;
 import java.util.Map;
 import java.util.function.DoubleUnaryOperator;
 import org.coachskin.laminate.Laminate;
@@ -24,7 +25,7 @@ public record Bevel(
     /** Stacks are looked at so many times over a bevel. */
     private static final int CELLS = 24;
 
-    private static final int HALVINGS = 12;
+    private static final int HALVINGS = 24;
 
     /** What is nearer than this is there [m]. */
     private static final double ROUNDING = 1e-6;
@@ -46,14 +47,15 @@ public record Bevel(
      * How far a bevel runs.
      *
      * @param length on the panel [m]
-     * @param before what ends it: {@code the rim}, {@code the vent}; empty where it runs out, or
-     *     meets the bevel of another side of its own zone
+     * @param before what is in its way: {@code the rim}, {@code the vent}, {@code the lip}; empty
+     *     where it runs out, or another zone or another side of its own ends it
      */
     public record Room(double length, String before) {}
 
     /**
-     * Returns how far it runs on a panel: not over rim and openings, nor over a part without foam.
-     * In a corner that points inward the bevels of both sides meet halfway.
+     * Returns how far it runs on a panel: not over rim and openings, nor over a part without foam
+     * or with the other foam of a zone that wins there. In a corner that points inward the bevels
+     * of both sides meet halfway.
      */
     public Room room(Panel panel) {
         double reach = reach();
@@ -69,7 +71,7 @@ public record Bevel(
                         free = middle;
                     }
                 }
-                return new Room(free, before(panel, to - ROUNDING));
+                return new Room(Math.max(0, free - ROUNDING), before(panel, to - ROUNDING));
             }
             free = to;
         }
@@ -82,7 +84,19 @@ public record Bevel(
         double py = y(d);
         return !panel.hasMaterialAt(px, py)
                 || Places.distance(panel, zone.region(), px, py) < d - ROUNDING
-                || panel.laminateAt(px, py).isBare();
+                || panel.laminateAt(px, py).isBare()
+                || yields(panel, px, py);
+    }
+
+    /** Returns whether a zone named later has other foam there. */
+    private boolean yields(Panel panel, double px, double py) {
+        List<Zone> zones = panel.zones();
+        for (int i = zones.size() - 1; i >= 0 && !zones.get(i).equals(zone); i--) {
+            if (zones.get(i).region().holds(panel, px, py)) {
+                return !foam(zones.get(i).laminate()).equals(foam(beyond));
+            }
+        }
+        return false;
     }
 
     private String before(Panel panel, double distance) {

@@ -138,6 +138,12 @@ public sealed interface Fitting {
     record RubberSeal(
             List<Stretch> stretches, double force, double squeeze, double solid, double solidFactor)
             implements Fitting {
+        /**
+         * What stands up on the inside keeps this far away from a rim that a seal runs along [m]
+         * [common practice, no source].
+         */
+        public static final double CLEAR = 0.025;
+
         /** Copies the list and checks the numbers. */
         public RubberSeal {
             stretches = List.copyOf(stretches);

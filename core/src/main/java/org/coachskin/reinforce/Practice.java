@@ -16,9 +16,6 @@ public final class Practice {
     /** Two that differ by less weigh the same at the bench [kg]. */
     private static final double SCALE = 0.005;
 
-    /** A foam strip keeps this far away from a rim that a rubber seal runs along [m]. */
-    static final double SEAL = 0.025;
-
     /** A rounded corner of an opening: this, or {@link #SHARE} of its short side [m]. */
     static final double RADIUS = 0.025;
 

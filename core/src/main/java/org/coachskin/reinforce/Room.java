@@ -26,7 +26,7 @@ record Room(double plies, double raised) {
             for (Shape.Point p : hole.opening().rim()) {
                 double toRim = panel.toRim(p.x(), p.y());
                 plies = Math.min(plies, toRim);
-                clear = Math.min(clear, toRim - (sealed ? Practice.SEAL : 0));
+                clear = Math.min(clear, toRim - (sealed ? Fitting.RubberSeal.CLEAR : 0));
                 for (Opening other : panel.openings()) {
                     if (!other.equals(hole.opening())) {
                         plies = Math.min(plies, other.distance(p.x(), p.y()));

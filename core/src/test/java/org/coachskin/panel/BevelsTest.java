@@ -10,6 +10,7 @@ import java.util.Optional;
 import org.coachskin.TestSchedules;
 import org.coachskin.laminate.Layer;
 import org.coachskin.laminate.Schedule;
+import org.coachskin.material.Inserts;
 import org.junit.jupiter.api.Test;
 
 /** A strip 15 mm thick, bevelled over 45 mm, on a panel of 800 x 500 mm: sums by hand. */
@@ -123,6 +124,29 @@ class BevelsTest {
         assertTrue(
                 ends(panel(List.of(VENT), strip(new Region.Box(0.1, 0.34, 0, 0.5))))
                         .contains("the vent"));
+    }
+
+    /** Only where the insert comes last; its own foam is as thick as the panel's. */
+    @Test
+    void aZoneNamedLaterEndsItOneNamedEarlierLiesUnderIt() {
+        ZoneRecipe insert =
+                new ZoneRecipe(
+                        "insert",
+                        new Region.AlongEdges(List.of(Edge.RIGHT), 0.1),
+                        new ZoneRecipe.OtherFoam(Inserts.named("plywood"), 0.012, List.of()));
+        ZoneRecipe plies =
+                new ZoneRecipe(
+                        "plies",
+                        new Region.AlongEdges(List.of(Edge.RIGHT), 0.1),
+                        new ZoneRecipe.MorePlies(LAID.inside(), List.of()));
+        ZoneRecipe strip = strip(new Region.Box(0, 0.68, 0, 0.5));
+        double room = 0.02;
+        double cut = THICK * (room - room * room / (2 * REACH));
+        double whole = THICK * REACH / 2;
+        assertMore(0.5 * cut, 0.5 * LONGER * room, panel(List.of(), strip, insert), 1e-4);
+        assertMore(0.5 * whole, 0.5 * LONGER * REACH, panel(List.of(), insert, strip), 1e-9);
+        assertMore(0.5 * whole, 0.5 * LONGER * REACH, panel(List.of(), strip, plies), 1e-9);
+        assertEquals(List.of(""), ends(panel(List.of(), strip, insert)));
     }
 
     private static List<String> ends(Panel panel) {

@@ -148,7 +148,8 @@ final class PanelReader {
         }
         Ground ground = new GroundSection(keys).read(width, length);
         Optional<Support> support = new HeldSection(keys, ground, granted).read();
-        List<ZoneRecipe> zones = new ZoneSection(keys, ground, materials, granted).read();
+        ZoneSection laid = new ZoneSection(keys, ground, materials, granted);
+        List<ZoneRecipe> zones = laid.read();
         List<TurnedEdge> turned =
                 new TurnedSection(keys, granted).read(ground.openings(), schedule);
         List<LoadCase> loads = new LoadSection(keys, ground, granted).read();
@@ -168,7 +169,9 @@ final class PanelReader {
                         ground.openings(),
                         List.of(),
                         turned);
-        return Optional.of(Job.of(panel, schedule.get(), zones, loads, limits));
+        Job job = Job.of(panel, schedule.get(), zones, loads, limits);
+        laid.bevels().check(job.panel());
+        return Optional.of(job);
     }
 
     /** Mistakes in the loads are told also where a side is wrong: no patch hangs over 40 m. */

@@ -67,6 +67,7 @@ final class ZoneSection {
     private final PlyList plies;
     private final MaterialSection materials;
     private final List<PanelFile.Assumption> assumptions;
+    private final BevelSection bevels;
     private final boolean foam;
 
     ZoneSection(
@@ -80,14 +81,25 @@ final class ZoneSection {
         this.materials = materials;
         this.plies = new PlyList(findings, materials, assumptions);
         this.assumptions = assumptions;
+        this.bevels = new BevelSection(findings);
         this.foam = root.has("foam");
+    }
+
+    /** Returns the bevels that are written, to be looked at on the whole panel. */
+    BevelSection bevels() {
+        return bevels;
     }
 
     List<ZoneRecipe> read() {
         List<ZoneRecipe> recipes = new ArrayList<>();
         for (Node item : root.list("zones")) {
             if (item instanceof MappingNode map) {
-                recipes.addAll(zone(new Section(findings, map).allowing(KEYS), item));
+                Section keys = new Section(findings, map).allowing(KEYS);
+                List<ZoneRecipe> laid = zone(keys, item);
+                if (!laid.isEmpty() && keys.has("bevel")) {
+                    bevels.add(recipes.size(), keys.keyNode("bevel"));
+                }
+                recipes.addAll(laid);
             } else if (!Yaml.isNothing(item)) {
                 findings.add(item, "A zone wants keys of its own.", EXAMPLE);
             }

@@ -113,6 +113,8 @@ class BadHardwareTest extends LidFiles {
                 "zones: [{at: rear edge, width: 50 mm, insert: plywood 9}]|no unit|9 mm",
                 "zones: [{at: rear edge, width: 50 mm, foam strip: 15 mm, bevel: 10 mm}]|more than 45 degrees|bevel: 15 mm   or more",
                 "zones: [{at: rear edge, width: 50 mm, foam strip: 15 mm, bevel: 45}]|no unit|45 mm",
+                "zones: [{patch: 200 mm x 100 mm, centre: {from left: 770 mm, from front: 300 mm}, foam strip: 15 mm, bevel: 45 mm}]|slopes over 45 mm; from the strip to the rim there are 30 mm|bevel: 30 mm   or less",
+                "zones: [{patch: 200 mm x 100 mm, centre: {from left: 790 mm, from front: 300 mm}, foam strip: 15 mm, bevel: 45 mm}]|from the strip to the rim there are 10 mm|end 15 mm or more before the rim, or go on to the rim",
                 "zones: [{at: rear edge, width: 50 mm, insert: plywood 9 mm, bevel: 30 mm}]|Only a foam strip|bevel   out",
                 "zones: [{round: vent, width: 50 mm, foam strip: 15 mm}]|No opening is called \"vent\"|under   openings",
                 "zones: [{patch: 200 mm x 100 mm, inside: [twill glass 300 g/m^2]}]|\"centre\" is missing|from left",
@@ -137,6 +139,29 @@ class BadHardwareTest extends LidFiles {
             })
     void aSlipInWhatGoesRoundAnOpeningIsNamed(String line, String what, String fix) {
         only(problems(GOOD + line + "\n" + VENT + "held: all edges\n"), what, fix);
+    }
+
+    /** The vent begins 90 mm, the lip 30 mm off the rear edge. */
+    @ParameterizedTest(name = "{0}")
+    @CsvSource(
+            delimiter = '|',
+            quoteCharacter = '`',
+            value = {
+                "patch: 200 mm x 100 mm, centre: {from left: 450 mm, from front: 365 mm}|the vent there are 35 mm|bevel: 35 mm   or less",
+                "patch: 100 mm x 100 mm, centre: {from left: 200 mm, from front: 500 mm}|the lip there are 20 mm|bevel: 20 mm   or less",
+                "round: vent, width: 20 mm|the lip there are 40 mm|bevel: 40 mm   or less",
+            })
+    void aBevelWithoutRoomIsNamed(String where, String what, String fix) {
+        only(
+                problems(
+                        GOOD
+                                + "zones: [{"
+                                + where
+                                + ", foam strip: 15 mm, bevel: 45 mm}]\n"
+                                + VENT
+                                + "lip: {width: 30 mm}\nheld: all edges\n"),
+                what,
+                fix);
     }
 
     @Test

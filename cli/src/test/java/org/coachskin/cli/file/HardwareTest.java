@@ -11,6 +11,7 @@ import java.util.Set;
 import java.util.stream.Stream;
 import org.coachskin.check.Job;
 import org.coachskin.laminate.Layer;
+import org.coachskin.panel.Bevels;
 import org.coachskin.panel.Edge;
 import org.coachskin.panel.Fitting;
 import org.coachskin.panel.Opening;
@@ -318,6 +319,19 @@ class HardwareTest extends LidFiles {
                                                 .filter(taken -> taken.key().equals("bevel"))
                                                 .count())
                         .toList());
+    }
+
+    /** What the file does not say is no mistake in it; the verdict says what becomes of it. */
+    @Test
+    void theUsualBevelIsCutOffWhereItFindsNoRoom() throws IOException {
+        String strip =
+                "zones: [{patch: 200 mm x 100 mm, centre: {from left: 785 mm, from front: 300 mm},"
+                        + " foam strip: 15 mm}]\n";
+        Job job = read(LID + "held: all edges\n" + strip).asDrawn();
+        Bevels.Cut cut = Bevels.cut(job.panel(), job.panel().zones().get(0)).orElseThrow();
+
+        assertEquals(0.015, cut.room(), 1e-6);
+        assertEquals("the rim", cut.before());
     }
 
     @Test
