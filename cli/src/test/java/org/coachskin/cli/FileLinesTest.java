@@ -37,6 +37,8 @@ class FileLinesTest {
     void theLinesLayWhatWasTried(@TempDir Path folder) throws IOException {
         PanelFile door = PanelFile.read(DOOR);
         Schedule.Item ply = door.asDrawn().schedule().inside().get(0);
+        Schedule.Item aslant =
+                new Schedule.Wet(((Schedule.Wet) ply).cloth(), StrictMath.toRadians(45));
         Foam denser = door.library().foam(Foam.Kind.POLYURETHANE, 96).orElseThrow();
         Foam plywood = Inserts.named("plywood").orElseThrow();
         for (String name : List.of("window", "right edge", "latch")) {
@@ -49,6 +51,7 @@ class FileLinesTest {
                             : List.of(
                                     new Build.Plies(ply, 3, 1),
                                     new Build.Plies(ply, 0, 2),
+                                    new Build.Plies(aslant, 2, 0),
                                     new Build.Strip(0.012, List.of(ply), 0.03),
                                     new Build.Insert(denser, List.of()));
             for (Build build : builds) {

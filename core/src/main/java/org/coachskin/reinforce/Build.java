@@ -35,9 +35,16 @@ public sealed interface Build {
                         + " more "
                         + cloth
                         + (count == 1 ? " ply" : " plies")
+                        + Words.turned(ply)
                         + (outside == 0 ? " inside" : " outside");
             }
-            return inside + " more " + cloth + " inside, " + outside + " more outside";
+            return inside
+                    + " more "
+                    + cloth
+                    + Words.turned(ply)
+                    + " inside, "
+                    + outside
+                    + " more outside";
         }
 
         /** Returns how many lie on one side at most. */
@@ -100,6 +107,7 @@ public sealed interface Build {
                     + " more "
                     + Words.cloth(ply)
                     + (count == 1 ? " ply" : " plies")
+                    + Words.turned(ply)
                     + " in the lip";
         }
     }

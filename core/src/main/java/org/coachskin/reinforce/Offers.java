@@ -3,23 +3,21 @@ package org.coachskin.reinforce;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 import org.coachskin.NoAnswerException;
 import org.coachskin.Problem;
 import org.coachskin.check.Job;
 import org.coachskin.check.Verdict;
 import org.coachskin.failure.Mode;
 import org.coachskin.laminate.Schedule;
-import org.coachskin.material.Cloth;
 import org.coachskin.material.Foam;
 import org.coachskin.material.Inserts;
 import org.coachskin.material.MaterialLibrary;
+import org.coachskin.material.Weave;
 import org.coachskin.panel.Opening;
 import org.coachskin.panel.Shape;
-import org.coachskin.panel.ZoneRecipe;
 
 /**
  * What is tried: within the rules of {@link Practice}, with cloth that is in the file, in the room
@@ -34,11 +32,13 @@ final class Offers {
     private static final List<Double> STRIPS = List.of(2.0 / 3, 1.0, 4.0 / 3);
 
     private final MaterialLibrary library;
-    private final Job drawn;
     private final Job bare;
     private final Target target;
     private final Rules rules;
     private final Room room;
+
+    /** Cloths of the file, the heaviest first. */
+    private final List<Schedule.Item> cloths;
 
     /**
      * @param drawn the job as the file draws it, whose cloths are at hand
@@ -46,11 +46,11 @@ final class Offers {
      */
     Offers(MaterialLibrary library, Job drawn, Job bare, Target target, Rules rules) {
         this.library = library;
-        this.drawn = drawn;
         this.bare = bare;
         this.target = target;
         this.rules = rules;
         room = Room.round(bare, target);
+        cloths = AtHand.plies(bare, drawn);
     }
 
     /**
@@ -90,13 +90,15 @@ final class Offers {
      * @param verdict on the panel without any of it
      */
     List<Measure> all(Verdict verdict) {
+        List<Build> offered = new ArrayList<>(builds());
+        offered.addAll(aslant(verdict));
         List<Measure> found = new ArrayList<>();
         for (double radius : radii(verdict)) {
             for (boolean turned : edges()) {
                 if (turned || radius > 0) {
                     found.add(new Measure(new Build.Nothing(), 0, turned, radius));
                 }
-                for (Build build : builds()) {
+                for (Build build : offered) {
                     for (double width : widths(build)) {
                         found.add(new Measure(build, width, turned, radius));
                     }
@@ -114,6 +116,10 @@ final class Offers {
 
     private boolean hasFoam() {
         return bare.schedule().board() != null;
+    }
+
+    private boolean hasTwoSkins() {
+        return hasFoam() && !bare.schedule().inside().isEmpty();
     }
 
     /** The radius it has; a better one too where skins are short of strength at a tight corner. */
@@ -165,15 +171,15 @@ final class Offers {
     private List<Build> everything() {
         List<Build> builds = new ArrayList<>();
         if (target instanceof Target.Lip) {
-            for (Schedule.Item ply : plies()) {
+            for (Schedule.Item ply : cloths) {
                 for (int count = 1; count <= Practice.LIP; count++) {
                     builds.add(new Build.InLip(ply, count));
                 }
             }
             return builds;
         }
-        boolean both = hasFoam() && !bare.schedule().inside().isEmpty();
-        for (Schedule.Item ply : plies()) {
+        boolean both = hasTwoSkins();
+        for (Schedule.Item ply : cloths) {
             if (both && target instanceof Target.Hardware) {
                 builds.add(new Build.Plies(ply, 1, 0));
                 builds.add(new Build.Plies(ply, 2, 0));
@@ -195,7 +201,7 @@ final class Offers {
         if (board == null) {
             return builds;
         }
-        List<Schedule.Item> one = List.of(heaviest());
+        List<Schedule.Item> one = List.of(cloths.get(0));
         if (target instanceof Target.Hardware) {
             Inserts.all().forEach(insert -> builds.add(new Build.Insert(insert, List.of())));
         } else if (both) {
@@ -208,6 +214,31 @@ final class Offers {
                 .flatMap(density -> library.foam(board.foam().kind(), density).stream())
                 .forEach(foam -> builds.add(new Build.Insert(foam, List.of())));
         return builds;
+    }
+
+    /**
+     * The heaviest cloth at 45 degrees, where plies beside the opening are short of strength: there
+     * they are sheared, and its tows run the way they are pulled.
+     */
+    private List<Build> aslant(Verdict verdict) {
+        boolean isShort =
+                verdict.margins().stream()
+                        .filter(margin -> !margin.holds() && margin.mode().isOfPlies())
+                        .flatMap(margin -> verdict.openingBeside(margin).stream())
+                        .anyMatch(opening -> opening.name().equals(target.name()));
+        if (!isShort || !hasTwoSkins() || !(target instanceof Target.Hole)) {
+            return List.of();
+        }
+        return cloths.stream()
+                .filter(Schedule.Wet.class::isInstance)
+                .map(Schedule.Wet.class::cast)
+                .filter(wet -> wet.cloth().weave() != Weave.MAT)
+                .limit(1)
+                .map(wet -> new Schedule.Wet(wet.cloth(), Math.PI / 4))
+                .flatMap(wet -> Stream.of(new Build.Plies(wet, 1, 0), new Build.Plies(wet, 2, 0)))
+                .map(Build.class::cast)
+                .filter(this::isAllowed)
+                .toList();
     }
 
     /** Bevelled as gently as there is room for, for the skin over a steep bevel comes off. */
@@ -301,51 +332,6 @@ final class Offers {
         }
         return width <= room.plies() + slack
                 && (!(build instanceof Build.Plies plies) || Laying.fits(width, plies.most()));
-    }
-
-    /** Cloths of the file, the heaviest first, laid along the sides; two at most. */
-    private List<Schedule.Item> plies() {
-        Map<String, Cloth> cloths = new LinkedHashMap<>();
-        for (List<Schedule.Item> skin : skins()) {
-            for (Schedule.Item item : skin) {
-                if (item instanceof Schedule.Wet wet) {
-                    cloths.put(wet.cloth().name(), wet.cloth());
-                }
-            }
-        }
-        List<Schedule.Item> plies = new ArrayList<>();
-        cloths.values().stream()
-                .sorted(Comparator.comparingDouble(Cloth::arealMass).reversed())
-                .limit(2)
-                .forEach(cloth -> plies.add(new Schedule.Wet(cloth, 0)));
-        if (plies.isEmpty()) {
-            skins().stream().flatMap(List::stream).limit(1).forEach(plies::add);
-        }
-        return plies;
-    }
-
-    private Schedule.Item heaviest() {
-        return plies().get(0);
-    }
-
-    /** Every list of plies in the file. */
-    private List<List<Schedule.Item>> skins() {
-        List<List<Schedule.Item>> all = new ArrayList<>();
-        all.add(bare.schedule().inside());
-        all.add(bare.schedule().outside());
-        for (ZoneRecipe recipe : drawn.recipes()) {
-            if (recipe.build() instanceof ZoneRecipe.MorePlies more) {
-                all.add(more.inside());
-                all.add(more.outside());
-            } else if (recipe.build() instanceof ZoneRecipe.FoamStrip strip) {
-                all.add(strip.over());
-            } else if (recipe.build() instanceof ZoneRecipe.OtherFoam other) {
-                all.add(other.over());
-            } else if (recipe.build() instanceof ZoneRecipe.NoFoam lip) {
-                all.add(lip.more());
-            }
-        }
-        return all;
     }
 
     /** Returns the opening that is reinforced, a fifth smaller. */

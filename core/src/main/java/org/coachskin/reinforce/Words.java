@@ -35,7 +35,19 @@ final class Words {
 
     /** Returns plies in words: {@code three 300 g plies}; a figure beside another misleads. */
     static String counted(int count, Schedule.Item ply) {
-        return NUMBERS.get(count - 1) + " " + cloth(ply) + (count == 1 ? " ply" : " plies");
+        return NUMBERS.get(count - 1)
+                + " "
+                + cloth(ply)
+                + (count == 1 ? " ply" : " plies")
+                + turned(ply);
+    }
+
+    /** Returns how a ply is turned: {@code " at 45 degrees"}; empty for one along the sides. */
+    static String turned(Schedule.Item ply) {
+        double degrees = StrictMath.toDegrees(ply.angle());
+        return Math.abs(degrees) < 0.5
+                ? ""
+                : " at " + String.format(Locale.ROOT, "%.0f", degrees) + " degrees";
     }
 
     /** Returns how many plies lie over something. */

@@ -20,11 +20,17 @@ import org.coachskin.check.Limits;
 import org.coachskin.check.Margin;
 import org.coachskin.check.PanelCheck;
 import org.coachskin.check.Verdict;
+import org.coachskin.failure.Factors;
 import org.coachskin.failure.Mode;
+import org.coachskin.laminate.Patch;
 import org.coachskin.laminate.Schedule;
+import org.coachskin.material.Foam;
 import org.coachskin.panel.Crown;
+import org.coachskin.panel.Edge;
 import org.coachskin.panel.EverydayLoads;
 import org.coachskin.panel.Height;
+import org.coachskin.panel.Load;
+import org.coachskin.panel.LoadCase;
 import org.coachskin.panel.Opening;
 import org.coachskin.panel.Panel;
 import org.coachskin.panel.Region;
@@ -105,23 +111,155 @@ class ReinforcingTest {
         lightest(job(THIN, 0.5), Mode.CORE_SHEAR);
     }
 
-    /** Every offer judged in full, one by one. */
+    /** A strap pulls the hatch out beside its vent, whose corners are tight. */
+    private static Job pulled() {
+        Schedule schedule = TestSchedules.sandwich(2, 0.012, 1);
+        Foam dense = TestSchedules.TABLES.foam(Foam.Kind.POLYURETHANE, 200).orElseThrow();
+        Schedule.Board board = new Schedule.Board(dense, 0.012, 0.7e-3);
+        Opening tight = new Opening("vent", new Shape.Rectangle(0.26, 0.14, 0.005), 0.25, 0.24);
+        Job job = job(schedule.withBoard(board), 0.5, tight);
+        Limits s = job.limits();
+        Factors wary =
+                s.factors()
+                        .with(Factors.On.LAMINATE_MEAN, 13)
+                        .with(Factors.On.LAMINATE_MINIMUM, 8.7);
+        Load.Press strap = new Load.Press(-250, new Patch.Rectangle(0.1, 0.08), 0.25, 0.11);
+        return job.withLoads(List.of(LoadCase.of("strap", LoadCase.Kind.TOUCH, strap)))
+                .withLimits(
+                        new Limits(
+                                s.feltStiffness(),
+                                0.1,
+                                1,
+                                s.lastingDent(),
+                                true,
+                                wary,
+                                s.criterion()));
+    }
+
+    private static boolean isAslant(Measure measure) {
+        return measure.build() instanceof Build.Plies plies && plies.ply().angle() != 0;
+    }
+
+    @Test
+    void choosesClothAtFortyFiveDegreesWhereSkinsBreakBesideTheVent() {
+        Rules rules = new Rules(EnumSet.of(Rules.Means.PLIES), 0.04, 1);
+        Measure chosen =
+                lightest(pulled(), vent(pulled()), rules, Mode.PLY_CRUSHED)
+                        .chosen()
+                        .orElseThrow()
+                        .measure();
+
+        assertEquals("1 more 300 g ply at 45 degrees inside, 40 mm wide", chosen.words());
+        assertEquals(
+                "On the inside skin, wet on wet, one 300 g ply at 45 degrees more: 340 mm x 220 mm"
+                        + " with the vent cut out.",
+                BenchSteps.of(pulled().panel(), vent(pulled()), chosen).get(1));
+    }
+
+    @Test
+    void whereStiffnessOrFoamIsShortNoClothIsTurned() {
+        for (Job job : List.of(job(1.25), job(THIN, 0.5))) {
+            Offers offers = new Offers(TestSchedules.TABLES, job, job, vent(job), Rules.ANY);
+            assertTrue(
+                    offers.all(PanelCheck.brief().check(job)).stream()
+                            .noneMatch(ReinforcingTest::isAslant));
+        }
+        Offers offers = new Offers(TestSchedules.TABLES, pulled(), pulled(), vent(pulled()), FEW);
+        assertEquals(
+                // One ply in two widths, two in one, edge raw and turned.
+                6,
+                offers.all(PanelCheck.brief().check(pulled())).stream()
+                        .filter(ReinforcingTest::isAslant)
+                        .count());
+    }
+
+    /** Two skins on one another all round the hatch, and somebody who kneels there. */
+    private static Job kneeling(String load) {
+        Schedule schedule = TestSchedules.sandwich(2, 0.012, 1);
+        Job job = job(schedule, 0.01);
+        ZoneRecipe lip =
+                new ZoneRecipe(
+                        "lip",
+                        new Region.AlongEdges(List.of(Edge.values()), 0.06),
+                        new ZoneRecipe.NoFoam(List.of(), Height.OUTSIDE));
+        Limits s = job.limits();
+        return Job.of(
+                job.panel().withOpenings(List.of()),
+                schedule,
+                List.of(lip),
+                List.of(EverydayLoads.named(load).orElseThrow().at(0.25, 0.04)),
+                new Limits(
+                        s.feltStiffness(),
+                        s.spanShare(),
+                        1,
+                        s.lastingDent(),
+                        true,
+                        s.factors(),
+                        s.criterion()));
+    }
+
+    @Test
+    void choosesTheFewestPliesThatMakeALipHold() {
+        Job job = kneeling("knee");
+        Target lip = Target.named(job, "lip").orElseThrow();
+        Measure chosen =
+                lightest(job, lip, Rules.ANY, Mode.PLY_CRUSHED).chosen().orElseThrow().measure();
+
+        assertEquals("3 more 300 g plies in the lip", chosen.words());
+        assertEquals(
+                List.of(
+                        "Lay three 300 g plies more in the lip, between the outside skin and the inside"
+                                + " one."),
+                BenchSteps.of(job.panel(), lip, chosen));
+        Job laid = Laying.on(job, lip, chosen);
+        assertEquals(1, laid.recipes().size());
+        assertEquals(3, ((ZoneRecipe.NoFoam) laid.recipes().get(0).build()).more().size());
+        assertEquals(job.recipes().get(0).region(), laid.recipes().get(0).region());
+    }
+
+    @Test
+    void theNearestIsToldWhereNoLipHolds() {
+        Job job = kneeling("heel");
+        Target lip = Target.named(job, "lip").orElseThrow();
+        Reinforcement found = reinforcing.of(job, lip, Rules.ANY, Watch.NOBODY);
+
+        assertEquals(Optional.empty(), found.chosen());
+        assertEquals(Practice.LIP, found.offered());
+        PanelCheck check = new PanelCheck();
+        double best = 0;
+        for (Tried one : found.tried()) {
+            Verdict verdict = check.check(Laying.on(job, lip, one.measure()));
+            assertFalse(verdict.holds(), one.measure().words());
+            best = Math.max(best, verdict.governing().reserve());
+        }
+        Tried nearest = found.nearest().orElseThrow();
+        assertTrue(nearest.reserve() > 0.98 * best && nearest.reserve() < 1, "" + best);
+        assertTrue(nearest.reserve() > found.bare().governing().reserve());
+        assertTrue(found.uncut().isEmpty());
+    }
+
     private void lightest(Job job, Mode shortOf) {
-        Reinforcement found = reinforcing.of(job, vent(job), FEW, Watch.NOBODY);
+        Reinforcement found = lightest(job, vent(job), FEW, shortOf);
+        assertTrue(found.solved() < found.offered());
+    }
+
+    /** Every offer judged in full, one by one. */
+    private Reinforcement lightest(Job job, Target target, Rules rules, Mode shortOf) {
+        Reinforcement found = reinforcing.of(job, target, rules, Watch.NOBODY);
         Verdict bare = found.bare();
-        List<Measure> all = new Offers(TestSchedules.TABLES, job, job, vent(job), FEW).all(bare);
+        List<Measure> all = new Offers(TestSchedules.TABLES, job, job, target, rules).all(bare);
         PanelCheck check = new PanelCheck();
         List<Measure> holding = new ArrayList<>();
         for (Measure measure : all) {
-            if (check.check(Laying.on(job, vent(job), measure)).holds()) {
+            if (check.check(Laying.on(job, target, measure)).holds()) {
                 holding.add(measure);
             }
         }
         // In steps of 5 g, then the one whose skins are more alike, then the lighter.
         Comparator<Measure> lighter =
-                Comparator.<Measure>comparingLong(one -> Math.round(200 * added(job, one)))
+                Comparator.<Measure>comparingLong(one -> Math.round(200 * added(job, target, one)))
                         .thenComparingInt(one -> unlike(job, one))
-                        .thenComparingDouble(one -> added(job, one));
+                        .thenComparingDouble(one -> added(job, target, one));
 
         assertEquals(shortOf, bare.governing().mode());
         assertFalse(bare.holds());
@@ -132,14 +270,14 @@ class ReinforcingTest {
                 found.tried().stream().map(Tried::measure).toList());
         Tried chosen = found.chosen().orElseThrow();
         assertEquals(holding.stream().min(lighter).orElseThrow(), chosen.measure());
-        assertEquals(added(job, chosen.measure()), chosen.addedMass(), 1e-12);
+        assertEquals(added(job, target, chosen.measure()), chosen.addedMass(), 1e-12);
         assertTrue(chosen.verdict().orElseThrow().holds());
-        assertTrue(found.solved() < found.offered());
+        return found;
     }
 
-    private static double added(Job job, Measure measure) {
+    private static double added(Job job, Target target, Measure measure) {
         PanelCheck check = PanelCheck.brief();
-        return check.mass(Laying.on(job, vent(job), measure)) - check.mass(job);
+        return check.mass(Laying.on(job, target, measure)) - check.mass(job);
     }
 
     private static int unlike(Job job, Measure measure) {
