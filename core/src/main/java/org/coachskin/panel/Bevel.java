@@ -25,6 +25,9 @@ public record Bevel(
     /** Stacks are looked at so many times over a bevel. */
     private static final int CELLS = 24;
 
+    /** So far within its zone it is seen where that ends beside the piece [m]. */
+    private static final double BESIDE = 5e-4;
+
     private static final int HALVINGS = 24;
 
     /** What is nearer than this is there [m]. */
@@ -48,7 +51,8 @@ public record Bevel(
      *
      * @param length on the panel [m]
      * @param before what is in its way: {@code the rim}, {@code the vent}, {@code the lip}; empty
-     *     where it runs out, or another zone or another side of its own ends it
+     *     where it runs out, another zone or another side of its own ends it, or it is cut from the
+     *     side as its zone is
      */
     public record Room(double length, String before) {}
 
@@ -88,6 +92,22 @@ public record Bevel(
                 || yields(panel, px, py);
     }
 
+    /**
+     * Returns whether the zone itself ends at a rim, an opening or a part without foam so near
+     * beside the piece that this cuts its bevel from the side, as it cuts the zone.
+     */
+    private boolean endsBeside(Panel panel) {
+        for (int i = -CELLS; i <= CELLS; i++) {
+            double t = reach() * i / CELLS;
+            double px = x(-BESIDE) - t * StrictMath.sin(angle);
+            double py = y(-BESIDE) + t * StrictMath.cos(angle);
+            if (!panel.hasMaterialAt(px, py) || panel.laminateAt(px, py).isBare()) {
+                return true;
+            }
+        }
+        return false;
+    }
+
     /** Returns whether a zone named later has other foam there. */
     private boolean yields(Panel panel, double px, double py) {
         List<Zone> zones = panel.zones();
@@ -100,6 +120,9 @@ public record Bevel(
     }
 
     private String before(Panel panel, double distance) {
+        if (endsBeside(panel)) {
+            return "";
+        }
         double px = x(distance);
         double py = y(distance);
         if (panel.toRim(px, py) < 0) {

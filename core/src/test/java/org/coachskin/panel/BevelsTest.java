@@ -149,6 +149,35 @@ class BevelsTest {
         assertEquals(List.of(""), ends(panel(List.of(), strip, insert)));
     }
 
+    /** A rim that leans, or a vent on its line, cuts strip and bevel alike. */
+    @Test
+    void whatCutsTheStripItselfIsNotInTheWayOfItsBevel() {
+        Shape.Polygon leaning =
+                new Shape.Polygon(
+                        List.of(
+                                new Shape.Point(0.1, 0),
+                                new Shape.Point(0.7, 0),
+                                new Shape.Point(0.8, 0.5),
+                                new Shape.Point(0, 0.5)));
+        Panel panel =
+                new Panel(
+                        "lid",
+                        0.8,
+                        0.5,
+                        Crown.FLAT,
+                        LAID.laminate(),
+                        new Support.WholeRim(),
+                        leaning,
+                        List.of(),
+                        List.of(strip(new Region.AlongEdges(List.of(Edge.REAR), 0.1)).zone(LAID)));
+        assertEquals(List.of(""), ends(panel));
+        assertTrue(
+                Bevels.of(panel, 0.01).stream()
+                        .anyMatch(bevel -> bevel.room(panel).length() < 0.9 * REACH));
+        ZoneRecipe across = strip(new Region.AlongEdges(List.of(Edge.FRONT), 0.24));
+        assertEquals(List.of(""), ends(panel(List.of(VENT), across)));
+    }
+
     private static List<String> ends(Panel panel) {
         return Bevels.of(panel, 0.01).stream()
                 .map(bevel -> bevel.room(panel).before())
