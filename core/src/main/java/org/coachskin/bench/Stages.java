@@ -15,6 +15,7 @@ import org.coachskin.laminate.Laminate;
 import org.coachskin.laminate.Layer;
 import org.coachskin.laminate.Ply;
 import org.coachskin.laminate.Schedule;
+import org.coachskin.panel.Bevels;
 import org.coachskin.panel.Height;
 import org.coachskin.panel.Panel;
 import org.coachskin.panel.TurnedEdge;
@@ -37,7 +38,14 @@ final class Stages {
         panel = job.panel();
         shares = Weights.shares(job);
         cloth = job.cloth();
-        shares.parts().forEach(this::count);
+        shares.parts().forEach(part -> count(part, Integer.MAX_VALUE));
+        Bevels.longer(panel)
+                .forEach(
+                        (zones, area) -> {
+                            Shares.Part slope = new Shares.Part(zones, area);
+                            Laminate stack = Shares.stack(panel, slope.decides());
+                            count(slope, stack.insideSkin().size());
+                        });
     }
 
     /**
@@ -65,7 +73,12 @@ final class Stages {
         }
     }
 
-    private void count(Shares.Part part) {
+    /**
+     * Counts what a part weighs.
+     *
+     * @param most so many layers from the inside on, at most
+     */
+    private void count(Shares.Part part, int most) {
         List<Layer> layers = Shares.stack(panel, part.decides()).layers();
         List<Key> keys = keys(part.decides());
         // A seal coat without any resin is no layer.
@@ -74,7 +87,7 @@ final class Stages {
             throw new IllegalArgumentException(
                     "the stacks of " + panel.name() + " are not those of its schedule");
         }
-        for (int i = 0; i < layers.size(); i++) {
+        for (int i = 0; i < Math.min(most, layers.size()); i++) {
             pieces.merge(
                     owner(keys.get(i), part),
                     new Piecework(weight(layers.get(i), part.area()), List.of(part)),

@@ -1,7 +1,6 @@
 package org.coachskin.panel;
 
 import java.util.List;
-import java.util.Map;
 import java.util.function.DoubleUnaryOperator;
 import org.coachskin.laminate.Laminate;
 import org.coachskin.laminate.Layer;
@@ -148,12 +147,29 @@ public record Bevel(
         return y + distance * StrictMath.sin(angle);
     }
 
-    /**
-     * Adds what the bevel has more than the flat: foam, as so much more of the layer it is a piece
-     * of, and inside skin, as it is longer on the slope [m^2]. Foam is taken away where that of the
-     * zone is the thinner, the bevel being cut into the other.
-     */
-    void addAreas(Panel panel, Map<Layer, Double> areas) {
+    /** What bevels have more than the flat, piece by piece. */
+    interface Weighed {
+        /**
+         * Foam; taken away where that of the zone is the thinner, the bevel being cut into the
+         * other.
+         *
+         * @param layer it is a piece of
+         * @param area of so much more of that layer [m^2]
+         */
+        void foam(Layer layer, double area);
+
+        /**
+         * Inside skin, as it is longer on the slope.
+         *
+         * @param placeX where, from the left edge [m]
+         * @param placeY from the front edge [m]
+         * @param area of so much more of the skin there [m^2]
+         */
+        void skin(double placeX, double placeY, double area);
+    }
+
+    /** Weighs what the bevel has more than the flat. */
+    void weigh(Panel panel, Weighed weighed) {
         double reach = reach();
         double room = room(panel).length();
         double longer = Math.hypot(1, zone.slope()) - 1;
@@ -170,8 +186,8 @@ public record Bevel(
             double volume = integral(from, to, d -> (length + turn * d) * more.applyAsDouble(d));
             double area = integral(from, to, d -> length + turn * d);
             Layer foam = foam(step() > 0 ? zone.laminate() : there);
-            areas.merge(foam, volume / foam.thickness(), Double::sum);
-            there.insideSkin().forEach(layer -> areas.merge(layer, area * longer, Double::sum));
+            weighed.foam(foam, volume / foam.thickness());
+            weighed.skin(x(middle), y(middle), area * longer);
         }
     }
 

@@ -1,9 +1,11 @@
 package org.coachskin.panel;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.coachskin.laminate.Laminate;
 import org.coachskin.laminate.Layer;
 
@@ -62,7 +64,57 @@ public final class Bevels {
      * volume of foam as so much more of the layer it is a piece of.
      */
     public static void addAreas(Panel panel, Map<Layer, Double> areas) {
-        of(panel, WEIGHED).forEach(bevel -> bevel.addAreas(panel, areas));
+        weigh(
+                panel,
+                new Bevel.Weighed() {
+                    @Override
+                    public void foam(Layer layer, double area) {
+                        areas.merge(layer, area, Double::sum);
+                    }
+
+                    @Override
+                    public void skin(double x, double y, double area) {
+                        panel.laminateAt(x, y)
+                                .insideSkin()
+                                .forEach(layer -> areas.merge(layer, area, Double::sum));
+                    }
+                });
+    }
+
+    /**
+     * Returns how much more inside skin there is on bevels than on the flat [m^2], by the zones
+     * that hold the place, their numbers upward.
+     */
+    public static Map<List<Integer>, Double> longer(Panel panel) {
+        Map<List<Integer>, Double> longer = new LinkedHashMap<>();
+        weigh(
+                panel,
+                new Bevel.Weighed() {
+                    @Override
+                    public void foam(Layer layer, double area) {
+                        // Only skins are asked for.
+                    }
+
+                    @Override
+                    public void skin(double x, double y, double area) {
+                        List<Integer> zones =
+                                IntStream.range(0, panel.zones().size())
+                                        .filter(
+                                                i ->
+                                                        panel.zones()
+                                                                .get(i)
+                                                                .region()
+                                                                .holds(panel, x, y))
+                                        .boxed()
+                                        .toList();
+                        longer.merge(zones, area, Double::sum);
+                    }
+                });
+        return longer;
+    }
+
+    private static void weigh(Panel panel, Bevel.Weighed weighed) {
+        of(panel, WEIGHED).forEach(bevel -> bevel.weigh(panel, weighed));
     }
 
     /**

@@ -32,9 +32,6 @@ public final class Reinforcing {
     /** So many are judged side by side, whatever the number of threads. */
     private static final int BATCH = 4;
 
-    /** By coarser elements this near to holding is worth the full check [-]. */
-    private static final double NEAR = 0.98;
-
     /** As good as the best, if it is lighter [-]. */
     private static final double ALIKE = 0.99;
 
@@ -67,8 +64,7 @@ public final class Reinforcing {
         Offers offers = new Offers(library, job, bareJob, target, rules);
         offers.refuseNone();
         Verdict roughly = brief(bareJob);
-        Verdict bare =
-                roughly.holds() || roughly.governing().reserve() >= NEAR ? full(bareJob) : roughly;
+        Verdict bare = Tried.mayHold(bareJob, roughly.margins()) ? full(bareJob) : roughly;
         Optional<Verdict> uncut = Laying.uncut(bare.job(), target).map(Reinforcing::brief);
         Optional<Verdict> drawn =
                 bareJob.recipes().equals(job.recipes())
@@ -186,7 +182,7 @@ public final class Reinforcing {
 
         private void settle(List<Tried> batch) {
             for (Tried one : batch.parallelStream().map(this::judged).toList()) {
-                boolean asked = chosen.isEmpty() && one.reserve() >= NEAR;
+                boolean asked = chosen.isEmpty() && Tried.mayHold(one.job(), one.margins());
                 settled(asked ? inFull(one) : one);
             }
         }

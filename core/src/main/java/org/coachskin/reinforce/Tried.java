@@ -29,6 +29,12 @@ public record Tried(
         List<Margin> margins,
         Optional<Verdict> verdict) {
 
+    /** By coarser elements this near to holding is worth the full check [-]. */
+    private static final double NEAR = 0.98;
+
+    /** The same where plies break: beside a tight corner coarser elements are 6 % off [-]. */
+    private static final double PLIES = 0.9;
+
     /** Sorts and copies the margins. */
     public Tried {
         margins = margins.stream().sorted(Comparator.comparingDouble(Margin::reserve)).toList();
@@ -58,6 +64,13 @@ public record Tried(
                 .filter(margin -> !margin.holds() && counts(job, margin))
                 .forEach(margin -> failing.add(margin.mode()));
         return failing;
+    }
+
+    /** Returns whether what coarser elements say is near enough to holding for a full verdict. */
+    static boolean mayHold(Job job, List<Margin> margins) {
+        return margins.stream()
+                .filter(margin -> counts(job, margin))
+                .allMatch(margin -> margin.reserve() >= (margin.mode().isOfPlies() ? PLIES : NEAR));
     }
 
     private boolean counts(Margin margin) {

@@ -121,8 +121,8 @@ class ReinforcingTest {
         Limits s = job.limits();
         Factors wary =
                 s.factors()
-                        .with(Factors.On.LAMINATE_MEAN, 13)
-                        .with(Factors.On.LAMINATE_MINIMUM, 8.7);
+                        .with(Factors.On.LAMINATE_MEAN, 13.5)
+                        .with(Factors.On.LAMINATE_MINIMUM, 9);
         Load.Press strap = new Load.Press(-250, new Patch.Rectangle(0.1, 0.08), 0.25, 0.11);
         return job.withLoads(List.of(LoadCase.of("strap", LoadCase.Kind.TOUCH, strap)))
                 .withLimits(
