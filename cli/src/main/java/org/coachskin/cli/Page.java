@@ -3,6 +3,7 @@ package org.coachskin.cli;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Pattern;
+import org.coachskin.cli.report.Passage;
 
 /** Plain text for a person, 80 columns wide. */
 final class Page {
@@ -81,6 +82,27 @@ final class Page {
         return this;
     }
 
+    /** Adds part of a text. */
+    Page passage(Passage passage) {
+        if (passage instanceof Passage.Heading heading) {
+            return blank().line(heading.words());
+        }
+        if (passage instanceof Passage.Lines lines) {
+            lines.lines().forEach(line -> line("  " + line));
+            return this;
+        }
+        if (passage instanceof Passage.Words words) {
+            return wrap("  " + words.lead(), words.lead().isEmpty() ? 2 : 4, words.words());
+        }
+        if (passage instanceof Passage.Table rows) {
+            Table table = new Table(rows.marks());
+            rows.rows().forEach(table::row);
+            return table(table);
+        }
+        ((Passage.Items) passage).items().forEach(this::item);
+        return this;
+    }
+
     /** Adds the sources that the rows of a table carry the numbers of. */
     Page lines(Sources sources) {
         sources.addTo(this);
@@ -108,6 +130,11 @@ final class Page {
         Table row(String... cells) {
             rows.add(List.of(cells));
             return this;
+        }
+
+        /** Returns it as part of a text. */
+        Passage.Table passage() {
+            return new Passage.Table(marks, rows);
         }
 
         Table row(List<String> cells) {

@@ -60,10 +60,11 @@ final class ReinforceCommand implements Subcommand {
         boolean holds = found.isNeedless() || found.chosen().isPresent();
         int status =
                 found.stopped() ? Outcome.NO_ANSWER : holds ? Outcome.HOLDS : Outcome.DOES_NOT_HOLD;
-        String page = new ReinforcePage(name, file, found, figures).text();
-        report.ifPresent(
-                to -> to.write(() -> ReinforceReport.of(name, file, found, page, figures)));
-        String text = given.hasMatchedOption("--json") ? Json.text(ReinforceJson.of(found)) : page;
+        report.ifPresent(to -> to.write(() -> ReinforceReport.of(name, file, found, figures)));
+        String text =
+                given.hasMatchedOption("--json")
+                        ? Json.text(ReinforceJson.of(found))
+                        : new ReinforcePage(name, file, found, figures).text();
         return Outcome.answer(status, text);
     }
 

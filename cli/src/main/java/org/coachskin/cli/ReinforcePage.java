@@ -43,7 +43,18 @@ final class ReinforcePage {
         words = new ReinforceWords(found, figures);
     }
 
+    /** Returns all of it. */
     String text() {
+        answer();
+        Remarks.takenForGranted(page, file.assumptions(), figures);
+        covered();
+        Remarks.careful(page, words.verdict(), figures);
+        next();
+        return page.toString();
+    }
+
+    /** Returns the answer alone, for a report that has the rest on sheets of its own. */
+    String answer() {
         head();
         words.answer().forEach(page::paragraph);
         page.blank();
@@ -53,10 +64,6 @@ final class ReinforcePage {
         }
         further();
         words.shown().ifPresent(this::bench);
-        Remarks.takenForGranted(page, file.assumptions(), figures);
-        covered();
-        Remarks.careful(page, words.verdict(), figures);
-        next();
         return page.toString();
     }
 

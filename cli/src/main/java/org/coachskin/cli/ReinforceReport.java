@@ -27,13 +27,8 @@ final class ReinforceReport {
         shown = words.verdict();
     }
 
-    /**
-     * Returns the report.
-     *
-     * @param printed what the command prints
-     */
-    static Report of(
-            String fileName, PanelFile file, Reinforcement found, String printed, Figures figures) {
+    /** Returns the report. */
+    static Report of(String fileName, PanelFile file, Reinforcement found, Figures figures) {
         ReinforceReport report = new ReinforceReport(found, figures);
         Picture picture = new PanelCheck().picture(report.shown, figures.weights());
         List<Sheet> sheets = new ArrayList<>();
@@ -45,7 +40,11 @@ final class ReinforceReport {
                         "words",
                         "In words",
                         "for the engineer",
-                        List.of(new Block.Raw("As the command prints it", printed))));
+                        List.of(
+                                new Block.Raw(
+                                        "As the command prints it",
+                                        new ReinforcePage(fileName, file, found, figures)
+                                                .answer()))));
         sheets.add(new WhySheet(report.shown, figures).sheet(picture, file));
         return CheckReport.of(
                 fileName,

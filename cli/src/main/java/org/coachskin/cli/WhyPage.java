@@ -14,6 +14,7 @@ import org.coachskin.check.Margin;
 import org.coachskin.check.Movement;
 import org.coachskin.check.PanelCheck;
 import org.coachskin.check.Verdict;
+import org.coachskin.cli.report.Passage;
 import org.coachskin.failure.Factor;
 import org.coachskin.failure.FirstCrush;
 import org.coachskin.failure.Mode;
@@ -37,6 +38,9 @@ final class WhyPage {
                     new PlyCriterion.MaxStrain(),
                     new PlyCriterion.TsaiHill(),
                     new PlyCriterion.TsaiWu(-0.5));
+
+    /** Over numbers and sources that many rows share. */
+    static final String WENT_IN = "What went in";
 
     private final Verdict verdict;
     private final Figures figures;
@@ -78,22 +82,31 @@ final class WhyPage {
     }
 
     /** Returns the page about one row. */
-    String about(Margin margin) {
-        String[] text = Texts.read("why/" + margin.mode() + ".txt").strip().split("\n\n", -1);
+    private String about(Margin margin) {
         Page page = new Page();
         page.wrap("", 2, CheckPage.sentence(figures.words(Rows.words(margin))));
-        page.line("  in the literature: " + margin.mode().theory()).blank();
-        page.line("Formula");
-        text[0].lines().forEach(line -> page.line("  " + filled(line)));
-        page.wrap("  From: ", 4, filled(text[1])).blank();
-        page.line("This panel");
-        page.table(figuresOf(margin)).blank();
-        page.line("What went in").table(numbers(margin));
-        sources(margin).forEach(source -> page.wrap("  - ", source));
-        page.blank().line("A second answer");
-        secondAnswer(page, margin);
-        page.blank().line("Not covered").paragraph(text[2]);
+        passages(margin).forEach(page::passage);
         return page.toString();
+    }
+
+    /** Returns what stands behind one row, part by part. */
+    List<Passage> passages(Margin margin) {
+        String[] text = Texts.read("why/" + margin.mode() + ".txt").strip().split("\n\n", -1);
+        List<Passage> told = new ArrayList<>();
+        told.add(new Passage.Words("", "in the literature: " + margin.mode().theory()));
+        told.add(new Passage.Heading("Formula"));
+        told.add(new Passage.Lines(text[0].lines().map(this::filled).toList()));
+        told.add(new Passage.Words("From: ", filled(text[1])));
+        told.add(new Passage.Heading("This panel"));
+        told.add(figuresOf(margin).passage());
+        told.add(new Passage.Heading(WENT_IN));
+        told.add(numbers(margin).passage());
+        told.add(new Passage.Items(sources(margin)));
+        told.add(new Passage.Heading("A second answer"));
+        secondAnswer(told, margin);
+        told.add(new Passage.Heading("Not covered"));
+        told.add(new Passage.Words("", text[2]));
+        return told;
     }
 
     /** Numbers of a text come from where they are used. */
@@ -287,21 +300,23 @@ final class WhyPage {
                 + factor.source();
     }
 
-    private void secondAnswer(Page page, Margin margin) {
+    private void secondAnswer(List<Passage> told, Margin margin) {
         switch (margin.mode()) {
             case PLY_PULLED, PLY_CRUSHED, PLY_SHEARED -> {
-                page.table(otherCriteria());
-                Concentration.of(verdict, margin).ifPresent(c -> concentration(page, c));
+                told.add(otherCriteria().passage());
+                Concentration.of(verdict, margin).map(WhyPage::concentration).ifPresent(told::add);
             }
             case FELT_STIFFNESS, SAG -> {
                 Movement movement = verdict.movementUnder(margin.loadCase());
                 int which = verdict.movements().indexOf(movement);
-                page.paragraph(
-                        "First-order theory, in which skins and foam turn together, gives "
-                                + figures.fineMovement(firstOrder().get(which))
-                                + " in place of "
-                                + figures.fineMovement(movement.total())
-                                + ". It leaves out the dent and errs beside small patches.");
+                told.add(
+                        new Passage.Words(
+                                "",
+                                "First-order theory, in which skins and foam turn together, gives "
+                                        + figures.fineMovement(firstOrder().get(which))
+                                        + " in place of "
+                                        + figures.fineMovement(movement.total())
+                                        + ". It leaves out the dent and errs beside small patches."));
             }
             default -> {}
         }
@@ -309,10 +324,10 @@ final class WhyPage {
                 .filter(other -> other.mode() == margin.mode())
                 .findFirst()
                 .ifPresentOrElse(
-                        other -> page.paragraph(byElements(margin, other)),
+                        other -> told.add(new Passage.Words("", byElements(margin, other))),
                         () -> {
                             if (hasNoOther(margin.mode())) {
-                                page.paragraph("None for this mode.");
+                                told.add(new Passage.Words("", "None for this mode."));
                             }
                         });
     }
@@ -353,8 +368,9 @@ final class WhyPage {
         return !mode.isOfPlies() && mode != Mode.FELT_STIFFNESS && mode != Mode.SAG;
     }
 
-    private static void concentration(Page page, Concentration raised) {
-        page.paragraph(
+    private static Passage concentration(Concentration raised) {
+        return new Passage.Words(
+                "",
                 "Right at the rim of the "
                         + raised.opening()
                         + " this skin has "

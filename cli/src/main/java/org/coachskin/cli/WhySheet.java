@@ -279,6 +279,7 @@ final class WhySheet {
 
     private Block folds() {
         List<Block.Fold> folds = new ArrayList<>();
+        Told told = new Told();
         for (Margin margin : verdict.margins()) {
             if (Double.isFinite(margin.multiplier())) {
                 folds.add(
@@ -286,7 +287,7 @@ final class WhySheet {
                                 CheckPage.sentence(figures.words(Rows.words(margin)))
                                         + ": reserve "
                                         + Figures.reserve(margin.reserve()),
-                                why.about(margin)));
+                                told.more(why.passages(margin))));
             }
         }
         return new Block.Folds(

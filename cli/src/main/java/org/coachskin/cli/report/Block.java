@@ -162,10 +162,11 @@ public sealed interface Block {
     }
 
     /** One folded text. */
-    record Fold(String summary, String text) {
-        /** Sets the summary; the text is for letters of one width. */
+    record Fold(String summary, List<Passage> passages) {
+        /** Copies the list and sets the summary. */
         public Fold {
             summary = Typing.set(summary);
+            passages = List.copyOf(passages);
         }
     }
 

@@ -11,7 +11,7 @@ public final class Typing {
     }
 
     /** Returns words with raised figures and signs that a terminal may not have. */
-    static String set(String words) {
+    public static String set(String words) {
         return words.replace("m^2", "m\u00b2")
                 .replace("m^3", "m\u00b3")
                 .replace("in^2", "in\u00b2")
