@@ -88,25 +88,41 @@ class LayingBlocksTest {
                         "1 700 \u00d7 1150 mm",
                         "2 700 \u00d7 1150 mm",
                         "",
-                        "a 2 of 110 \u00d7 540 mm, 2 of 110 \u00d7 420 mm",
+                        "a 2 of 90 \u00d7 500 mm, 2 of 90 \u00d7 420 mm",
                         "b 60 \u00d7 1100 mm",
                         "",
                         "3 700 \u00d7 1150 mm",
-                        "a 540 \u00d7 440 mm, window cut out",
+                        "a 520 \u00d7 420 mm, window cut out",
                         "leave 25 mm on",
                         ""),
                 cuts);
         assertEquals("Let it cure, turn it over.", rows.get(5).get(2));
         assertEquals(
-                "Foam strip 10 mm thick, 60 mm round window: bevel the 50 mm beyond that down to "
-                        + "nothing, glue on, but not in b.",
+                "Foam strip 10 mm thick, 50 mm round window: bevel the 40 mm beyond that down to "
+                        + "nothing, glue on.",
                 rows.get(6).get(2));
         assertEquals(
                 "Take the foam out 60 mm along left edge, glue in plywood 15 mm thick.",
                 rows.get(7).get(2));
-        assertEquals(
-                "twill glass 300 g/m\u00b2, 60 mm round window, but not in b", rows.get(10).get(2));
+        assertEquals("twill glass 300 g/m\u00b2, 50 mm round window", rows.get(10).get(2));
         assertEquals("Turn the inside skin round the raw foam of the window.", rows.get(11).get(2));
+    }
+
+    @Test
+    void whereAnotherZoneDecidesTheListSaysSo() throws IOException {
+        Path wider = folder.resolve("door.yaml");
+        Files.writeString(
+                wider,
+                Files.readString(Path.of("../examples/panels/trailer-side-door.yaml"))
+                        .replace("left edge, width: 60 mm", "left edge, width: 70 mm"));
+        List<List<String>> rows = rows(Panels.read(wider.toString()).asDrawn(), Figures.METRIC);
+
+        assertEquals(
+                "Foam strip 10 mm thick, 50 mm round window: bevel the 40 mm beyond that down to "
+                        + "nothing, glue on, but not in b.",
+                rows.get(6).get(2));
+        assertEquals(
+                "twill glass 300 g/m\u00b2, 50 mm round window, but not in b", rows.get(10).get(2));
     }
 
     private static String cut(List<String> row) {
