@@ -95,8 +95,8 @@ public interface Analysis {
     }
 
     /**
-     * Returns the mass of the panel, zones and their bevels, openings and skins turned round edges
-     * counted [kg].
+     * Returns the mass of the panel, zones and their bevels, openings, skins turned round edges and
+     * skins that close the foam at a lip counted [kg].
      */
     default double mass(Panel panel) {
         double sum = 0;

@@ -6,6 +6,7 @@ import java.util.Map;
 import org.coachskin.laminate.Laminate;
 import org.coachskin.laminate.Layer;
 import org.coachskin.panel.Bevels;
+import org.coachskin.panel.Height;
 import org.coachskin.panel.Panel;
 import org.coachskin.panel.TurnedEdge;
 
@@ -14,13 +15,15 @@ import org.coachskin.panel.TurnedEdge;
  *
  * @param parts all of the panel, in parts that the same zones hold
  * @param hems skins turned round raw edges of the foam
+ * @param ends skins that close the foam where it ends at bare laminate
  */
-public record Shares(List<Part> parts, List<Hem> hems) {
+public record Shares(List<Part> parts, List<Hem> hems, List<End> ends) {
 
     /** Copies the lists. */
     public Shares {
         parts = List.copyOf(parts);
         hems = List.copyOf(hems);
+        ends = List.copyOf(ends);
     }
 
     /**
@@ -50,6 +53,31 @@ public record Shares(List<Part> parts, List<Hem> hems) {
      */
     public record Hem(TurnedEdge edge, int zone, double length) {}
 
+    /**
+     * A skin that comes down over the end of the foam, as at a lip: all its plies, over the foam's
+     * thickness.
+     *
+     * @param skin which one; the other runs on
+     * @param zones that hold the place right beside it where there is foam, by their numbers upward
+     * @param length of it [m]
+     */
+    public record End(Height skin, List<Integer> zones, double length) {
+        /** Copies the list. */
+        public End {
+            zones = List.copyOf(zones);
+        }
+
+        /** Returns the zone that decides; {@link Field.Triangle#NONE} outside of all. */
+        public int decides() {
+            return Shares.decides(zones);
+        }
+
+        /** Returns how much of each ply comes down in {@code panel} [m^2]. */
+        public double area(Panel panel) {
+            return length * stack(panel, decides()).foamThickness();
+        }
+    }
+
     /** Returns which of the zones that hold a place decides there. */
     public static int decides(List<Integer> zones) {
         return zones.isEmpty() ? Field.Triangle.NONE : zones.get(zones.size() - 1);
@@ -57,12 +85,12 @@ public record Shares(List<Part> parts, List<Hem> hems) {
 
     /** Returns a panel of one stack. */
     static Shares plain(Panel panel) {
-        return new Shares(List.of(new Part(List.of(), panel.area())), List.of());
+        return new Shares(List.of(new Part(List.of(), panel.area())), List.of(), List.of());
     }
 
     /**
-     * Returns how much of each layer there is in {@code panel}, bevels counted [m^2]; layers that
-     * are equal in everything are one.
+     * Returns how much of each layer there is in {@code panel} [m^2], bevels and what closes the
+     * foam counted; layers that are equal in everything are one.
      */
     public Map<Layer, Double> areas(Panel panel) {
         Map<Layer, Double> areas = new LinkedHashMap<>();
@@ -76,6 +104,11 @@ public record Shares(List<Part> parts, List<Hem> hems) {
             double area = hem.length() * stack.foamThickness();
             for (Layer layer : hem.edge().layers(stack)) {
                 areas.merge(layer, area, Double::sum);
+            }
+        }
+        for (End end : ends) {
+            for (Layer layer : end.skin().skin(stack(panel, end.decides()))) {
+                areas.merge(layer, end.area(panel), Double::sum);
             }
         }
         Bevels.addAreas(panel, areas);

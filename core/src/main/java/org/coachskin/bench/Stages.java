@@ -38,14 +38,12 @@ final class Stages {
         panel = job.panel();
         shares = Weights.shares(job);
         cloth = job.cloth();
-        shares.parts().forEach(part -> count(part, Integer.MAX_VALUE));
+        shares.parts().forEach(part -> count(part, 0, Integer.MAX_VALUE));
         Bevels.longer(panel)
-                .forEach(
-                        (zones, area) -> {
-                            Shares.Part slope = new Shares.Part(zones, area);
-                            Laminate stack = Shares.stack(panel, slope.decides());
-                            count(slope, stack.insideSkin().size());
-                        });
+                .forEach((zones, area) -> count(new Shares.Part(zones, area), Height.INSIDE));
+        for (Shares.End end : shares.ends()) {
+            count(new Shares.Part(end.zones(), end.area(panel)), end.skin());
+        }
     }
 
     /**
@@ -73,12 +71,21 @@ final class Stages {
         }
     }
 
+    /** Counts what one skin of a part weighs. */
+    private void count(Shares.Part part, Height skin) {
+        Laminate stack = Shares.stack(panel, part.decides());
+        int size = skin.skin(stack).size();
+        int from = skin == Height.INSIDE ? 0 : stack.layers().size() - size;
+        count(part, from, from + size);
+    }
+
     /**
      * Counts what a part weighs.
      *
-     * @param most so many layers from the inside on, at most
+     * @param from the first layer that counts, from the inside on
+     * @param to the one after the last, at most
      */
-    private void count(Shares.Part part, int most) {
+    private void count(Shares.Part part, int from, int to) {
         List<Layer> layers = Shares.stack(panel, part.decides()).layers();
         List<Key> keys = keys(part.decides());
         // A seal coat without any resin is no layer.
@@ -87,7 +94,7 @@ final class Stages {
             throw new IllegalArgumentException(
                     "the stacks of " + panel.name() + " are not those of its schedule");
         }
-        for (int i = 0; i < Math.min(most, layers.size()); i++) {
+        for (int i = from; i < Math.min(to, layers.size()); i++) {
             pieces.merge(
                     owner(keys.get(i), part),
                     new Piecework(weight(layers.get(i), part.area()), List.of(part)),

@@ -9,8 +9,8 @@ import org.coachskin.laminate.Schedule;
 import org.coachskin.material.Foam;
 
 /**
- * What a whole panel weighs, by kind: zones and their bevels, openings and skins turned round edges
- * counted, filler, paint and fittings not.
+ * What a whole panel weighs, by kind: zones and their bevels, openings, skins turned round edges
+ * and skins that close the foam at a lip counted, filler, paint and fittings not.
  *
  * @param glass dry cloth [kg]
  * @param resin resin in the cloth [kg]

@@ -1,5 +1,9 @@
 package org.coachskin.panel;
 
+import java.util.List;
+import org.coachskin.laminate.Laminate;
+import org.coachskin.laminate.Layer;
+
 /** Which height of the stack at that place something holds. */
 public enum Height {
     /** The outside surface. */
@@ -7,5 +11,17 @@ public enum Height {
     /** Mid-height of the stack. */
     MIDDLE,
     /** The inside surface. */
-    INSIDE
+    INSIDE;
+
+    /**
+     * Returns the layers of a stack's skin at this surface, inside to outside; none at mid-height
+     * and where there is no foam.
+     */
+    public List<Layer> skin(Laminate stack) {
+        return switch (this) {
+            case OUTSIDE -> stack.outsideSkin();
+            case MIDDLE -> List.of();
+            case INSIDE -> stack.insideSkin();
+        };
+    }
 }

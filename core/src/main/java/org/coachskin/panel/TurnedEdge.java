@@ -15,7 +15,7 @@ public sealed interface TurnedEdge {
 
     /** Returns what is turned of a stack, from its inside to its outside. */
     default List<Layer> layers(Laminate stack) {
-        return skin() == Height.INSIDE ? stack.insideSkin() : stack.outsideSkin();
+        return skin().skin(stack);
     }
 
     /**

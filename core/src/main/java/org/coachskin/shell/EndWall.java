@@ -15,9 +15,8 @@ import org.coachskin.sparse.SymmetricMatrix;
  * along the line: per length k (&psi;t + dw/dt)<sup>2</sup> / 2, with t along the line and k the
  * in-plane shear stiffness of that skin times the thickness of the foam. The foam's rotation &psi;
  * is by how much the skins slide over one another, per thickness of the foam; at bare laminate it
- * is that of the skins. Of the two skins over an end at bare laminate the lighter one counts. What
- * the skin over the end adds along the line when it is stretched is left out: it is stretched no
- * more than the skins are, over a narrow strip.
+ * is that of the skins. What the skin over the end adds along the line when it is stretched is left
+ * out: it is stretched no more than the skins are, over a narrow strip. It has its mass.
  *
  * <p>Without it the foam beside a lip slides along it, against nothing but the shear of skin and
  * bare laminate through their own thickness within a millimetre: no panel does so, and no elements
@@ -53,32 +52,20 @@ final class EndWall {
     EndWall(Model model, Panel panel) {
         Grid grid = model.grid;
         GaussIntegrator gauss = ReferenceTriangle.line(model.reference.basis.order + 1);
-        for (int e = 0; e < grid.edges(); e++) {
-            if (grid.onRim(e)) {
-                continue;
-            }
-            Laminate one = model.section(grid.neighbours[2 * e]).laminate;
-            Laminate other = model.section(grid.neighbours[2 * e + 1]).laminate;
-            if (one.isBare() != other.isBare()) {
-                Laminate foamed = one.isBare() ? other : one;
-                double[] way = grid.onEdge(e, 0.5);
-                double inside = stiffness(foamed.insideSkin(), way);
-                double outside = stiffness(foamed.outsideSkin(), way);
-                double lighter =
-                        inside == 0 || outside == 0 ? inside + outside : Math.min(inside, outside);
-                pieces.add(piece(model, e, foamed.foamThickness() * lighter, gauss));
-            }
+        for (FoamEnds.Piece end : FoamEnds.of(grid, t -> placed(model.section(t)))) {
+            Laminate stack = model.section(end.triangle()).laminate;
+            pieces.add(piece(model, end.edge(), end.triangle(), end.skin().skin(stack), gauss));
         }
         for (Turned.Piece turned :
                 Turned.of(panel, grid, triangle -> model.section(triangle).laminate)) {
-            Section section = model.section(turned.triangle());
-            Laminate stack = section.laminate;
-            double shear =
-                    stiffness(turned.turned().layers(stack), grid.onEdge(turned.edge(), 0.5));
-            Piece piece = piece(model, turned.edge(), stack.foamThickness() * shear, gauss);
-            addMass(model, turned, section, piece, gauss);
-            pieces.add(piece);
+            Laminate stack = model.section(turned.triangle()).laminate;
+            List<Layer> layers = turned.turned().layers(stack);
+            pieces.add(piece(model, turned.edge(), turned.triangle(), layers, gauss));
         }
+    }
+
+    private static FoamEnds.Placed placed(Section section) {
+        return new FoamEnds.Placed(section.laminate, section.depth);
     }
 
     /** Returns what layers resist when they are sheared along and across a way [N/m]. */
@@ -93,6 +80,17 @@ final class EndWall {
             sum += layer.thickness() * turned.stiffness().m66();
         }
         return sum;
+    }
+
+    /** Returns an edge of a triangle with foam whose end a skin closes. */
+    private static Piece piece(
+            Model model, int edge, int triangle, List<Layer> skin, GaussIntegrator gauss) {
+        Section section = model.section(triangle);
+        double thickness = section.laminate.foamThickness();
+        double k = thickness * stiffness(skin, model.grid.onEdge(edge, 0.5));
+        Piece piece = piece(model, edge, k, gauss);
+        addMass(model, edge, section, skin, piece, gauss);
+        return piece;
     }
 
     private static Piece piece(Model model, int edge, double k, GaussIntegrator gauss) {
@@ -141,20 +139,28 @@ final class EndWall {
         }
     }
 
-    /** Adds what is turned as a line of mass at the middle of the foam. */
+    /** Adds the skin over the end as a line of mass at the middle of the foam. */
     private static void addMass(
-            Model model, Turned.Piece turned, Section section, Piece piece, GaussIntegrator gauss) {
+            Model model,
+            int edge,
+            Section section,
+            List<Layer> skin,
+            Piece piece,
+            GaussIntegrator gauss) {
         Unknowns unknowns = model.unknowns;
         Basis basis = model.reference.basis;
-        int[] functions = unknowns.ofEdge(model.grid, turned.edge());
+        int[] functions = unknowns.ofEdge(model.grid, edge);
         Laminate stack = section.laminate;
-        double perLength = Turned.perLength(stack, turned.turned());
+        double perLength = 0;
+        for (Layer layer : skin) {
+            perLength += stack.foamThickness() * layer.thickness() * layer.density();
+        }
         double[] turn =
                 section.turn(stack.bottom(stack.innermostCore()) + stack.foamThickness() / 2);
         double[][] moved = new double[3][piece.unknowns.length];
         for (int q = 0; q <= basis.order; q++) {
             double s = gauss.getPoint(q);
-            double[] way = model.grid.onEdge(turned.edge(), s);
+            double[] way = model.grid.onEdge(edge, s);
             double[] value = basis.onEdge(s);
             int at = 0;
             for (int f = 0; f < functions.length; f++) {
@@ -203,7 +209,7 @@ final class EndWall {
     }
 
     /**
-     * Adds the mass of what is turned round raw edges.
+     * Adds the mass.
      *
      * @param first number of the first edge among the elements of the pattern
      */
@@ -214,7 +220,7 @@ final class EndWall {
     }
 
     /**
-     * Adds the weight of what is turned round raw edges.
+     * Adds the weight.
      *
      * @param inward component of gravity along the inward normal [m/s^2]
      */

@@ -49,6 +49,9 @@ final class Section {
     /** The stack. */
     final Laminate laminate;
 
+    /** Depth of its outside surface under that of the panel [m]. */
+    final double depth;
+
     /** Height of the reference surface over mid-height of the stack [m]. */
     final double reference;
 
@@ -60,6 +63,7 @@ final class Section {
 
     Section(Laminate laminate, double depth, Crown crown, boolean firstOrder) {
         this.laminate = laminate;
+        this.depth = depth;
         reference = laminate.thickness() / 2 + depth;
         layered = LayeredStiffness.of(laminate, reference);
         together = firstOrder || laminate.isBare();

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.IntFunction;
+import org.coachskin.analysis.Field;
 import org.coachskin.analysis.Shares;
 import org.coachskin.laminate.Laminate;
 import org.coachskin.panel.Panel;
@@ -25,7 +26,7 @@ final class Sharing {
         }
         List<Shares.Part> parts = new ArrayList<>();
         areas.forEach((zones, area) -> parts.add(new Shares.Part(zones, area)));
-        return new Shares(parts, hems(panel, grid, held));
+        return new Shares(parts, hems(panel, grid, held), ends(panel, grid, held));
     }
 
     private static List<Integer> zones(Panel panel, double[] at) {
@@ -51,5 +52,25 @@ final class Sharing {
         List<Shares.Hem> hems = new ArrayList<>();
         lengths.forEach((hem, length) -> hems.add(new Shares.Hem(hem.edge(), hem.zone(), length)));
         return hems;
+    }
+
+    private static List<Shares.End> ends(Panel panel, Grid grid, List<List<Integer>> held) {
+        Map<Shares.End, Double> lengths = new LinkedHashMap<>();
+        IntFunction<FoamEnds.Placed> placed =
+                t -> {
+                    int zone = Shares.decides(held.get(t));
+                    double depth =
+                            zone == Field.Triangle.NONE ? 0 : panel.zones().get(zone).depth();
+                    return new FoamEnds.Placed(Shares.stack(panel, zone), depth);
+                };
+        for (FoamEnds.Piece piece : FoamEnds.of(grid, placed)) {
+            lengths.merge(
+                    new Shares.End(piece.skin(), held.get(piece.triangle()), 0),
+                    Turned.length(grid, piece.edge()),
+                    Double::sum);
+        }
+        List<Shares.End> ends = new ArrayList<>();
+        lengths.forEach((end, length) -> ends.add(new Shares.End(end.skin(), end.zones(), length)));
+        return ends;
     }
 }

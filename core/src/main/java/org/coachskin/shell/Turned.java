@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.IntFunction;
 import org.coachskin.laminate.Laminate;
-import org.coachskin.laminate.Layer;
 import org.coachskin.panel.Opening;
 import org.coachskin.panel.Panel;
 import org.coachskin.panel.TurnedEdge;
@@ -79,14 +78,5 @@ final class Turned {
             sum += gauss.getWeight(q) * Math.hypot(way[2], way[3]);
         }
         return sum;
-    }
-
-    /** Returns the mass of a skin over the foam's thickness [kg/m]. */
-    static double perLength(Laminate stack, TurnedEdge turned) {
-        double sum = 0;
-        for (Layer layer : turned.layers(stack)) {
-            sum += layer.thickness() * layer.density();
-        }
-        return stack.foamThickness() * sum;
     }
 }

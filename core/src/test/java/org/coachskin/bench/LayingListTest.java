@@ -232,6 +232,39 @@ class LayingListTest {
             assertEquals(0.16 * (0.54 - 0.54 * 0.84), between.weight().cloth(), 1e-9);
             Step.SealCoat coat = steps(job, Step.SealCoat.class).get(0);
             assertEquals(0.3 * (0.54 * 0.84 - 0.02), coat.weight().resin(), 1e-9);
+            // The other skin comes down over 15 mm of foam, its seal coat with it.
+            double down = 2 * (0.54 + 0.84) * 0.015;
+            Step.SealCoat last = steps(job, Step.SealCoat.class).get(1);
+            assertEquals(0.3 * (0.54 * 0.84 - 0.02 + down), last.weight().resin(), 1e-9);
+            for (Step.Ply ply : steps(job, Step.Ply.class)) {
+                boolean other = list.stages().get(1).steps().contains(ply);
+                double area = 0.54 - 0.02 + (other ? down : 0);
+                assertEquals(GLASS * area, ply.weight().cloth(), 1e-9);
+            }
+            assertAddsUp(job);
+        }
+    }
+
+    /** A zone's ply beside a lip comes down with the skin it lies on. */
+    @Test
+    void aPlyBesideALipComesDownToo() {
+        ZoneRecipe lip =
+                new ZoneRecipe(
+                        "lip",
+                        new Region.AlongEdges(List.of(Edge.FRONT), 0.03),
+                        new ZoneRecipe.NoFoam(List.of(), Height.OUTSIDE));
+        for (int outside = 0; outside < 2; outside++) {
+            ZoneRecipe patch =
+                    new ZoneRecipe(
+                            "patch",
+                            new Region.Box(0.1, 0.3, 0.03, 0.13),
+                            new ZoneRecipe.MorePlies(
+                                    Collections.nCopies(outside, LIGHT),
+                                    Collections.nCopies(1 - outside, LIGHT)));
+            Job job = job(lip, patch);
+            Step.ZonePly ply = steps(job, Step.ZonePly.class).get(0);
+            double down = outside == 1 ? 0 : 0.2 * 0.015;
+            assertEquals(0.16 * (0.02 + down), ply.weight().cloth(), 1e-9);
             assertAddsUp(job);
         }
     }

@@ -14,6 +14,7 @@ import org.coachskin.TestSchedules;
 import org.coachskin.laminate.Schedule;
 import org.coachskin.material.Foam;
 import org.coachskin.panel.Crown;
+import org.coachskin.panel.Edge;
 import org.coachskin.panel.EverydayLoads;
 import org.coachskin.panel.Height;
 import org.coachskin.panel.Opening;
@@ -112,6 +113,40 @@ class WeightsTest {
         double rim = 2 * (0.2 + 0.15) + 2 * Math.PI * 0.05;
         Weights open = Weights.of(job(job.recipes(), List.of(window), false));
         assertEquals(rim * 0.015 * 0.3, weights.glass() - open.glass(), 1e-4 * weights.glass());
+    }
+
+    /**
+     * At a lip the foam is as thick less, and the skin that is not flush comes down over its end:
+     * by hand, for a lip all round and for one along the left edge.
+     */
+    @Test
+    void aSkinThatClosesTheFoamAtALipIsWeighed() {
+        for (Height flush : List.of(Height.OUTSIDE, Height.INSIDE)) {
+            int plies = flush == Height.OUTSIDE ? 1 : 2;
+            assertLip(List.of(Edge.values()), flush, 0.54 * 0.84, 2 * (0.54 + 0.84) * 0.015, plies);
+            assertLip(List.of(Edge.LEFT), flush, 0.57 * 0.9, 0.9 * 0.015, plies);
+        }
+    }
+
+    /**
+     * @param foamed area with foam [m^2]
+     * @param down area of each ply that comes down [m^2]
+     */
+    private static void assertLip(
+            List<Edge> edges, Height flush, double foamed, double down, int plies) {
+        ZoneRecipe lip =
+                new ZoneRecipe(
+                        "lip",
+                        new Region.AlongEdges(edges, 0.03),
+                        new ZoneRecipe.NoFoam(List.of(PLY), flush));
+        Job job = job(List.of(lip), List.of(), false);
+        Weights weights = Weights.of(job);
+        double glass = 0.3 * (3 * 0.54 + (0.54 - foamed) + plies * down);
+        assertEquals(glass, weights.glass(), 1e-9);
+        assertEquals(glass, weights.resin(), 1e-9);
+        assertEquals(0.6 * foamed + 0.3 * down, weights.sealCoat(), 1e-9);
+        assertEquals(64 * 0.015 * foamed, weights.foam(), 1e-9);
+        assertEquals(new PanelCheck().mass(job), weights.total(), 1e-9);
     }
 
     /**

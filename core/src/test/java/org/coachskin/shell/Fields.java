@@ -21,9 +21,7 @@ final class Fields {
         Section[] sections = Sections.of(panel, grid, false);
         Unknowns unknowns = Holding.unknowns(grid, basis, sections, Rim.of(grid), List.of());
         model = new Model(grid, new ReferenceTriangle(basis, 2), sections, unknowns);
-        Pattern.Builder builder = Pattern.of(unknowns.count);
-        model.enter(builder);
-        matrix = new SymmetricMatrix(builder.build());
+        matrix = room();
         model.addStiffness(matrix);
     }
 
@@ -76,6 +74,13 @@ final class Fields {
     /** Returns K x. */
     double[] forces(double[] x) {
         return times(matrix, x);
+    }
+
+    /** Returns a matrix of noughts with room for what triangles add. */
+    SymmetricMatrix room() {
+        Pattern.Builder builder = Pattern.of(model.unknowns.count);
+        model.enter(builder);
+        return new SymmetricMatrix(builder.build());
     }
 
     /** Returns a matrix of noughts with room for what a wall adds. */
