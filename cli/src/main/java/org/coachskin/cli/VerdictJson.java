@@ -34,6 +34,7 @@ final class VerdictJson {
             Optional<Swept> swept) {
         Map<String, Object> json = Json.answer("check");
         json.putAll(verdict(verdict, spreads, new PanelCheck().firstOrder(verdict)));
+        json.put("layingList", LayingJson.of(verdict.job()));
         List<Object> rows = new ArrayList<>();
         for (Change change : changes) {
             Map<String, Object> row = change(change.words(), change.addedMass(), change.verdict());

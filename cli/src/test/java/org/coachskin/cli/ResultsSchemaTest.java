@@ -29,6 +29,7 @@ class ResultsSchemaTest {
                 "check ../examples/panels/outside-only.yaml",
                 "check ../examples/panels/trailer-roof.yaml",
                 "check ../examples/panels/lid-on-a-stay.yaml",
+                "check ../examples/panels/roof-hatch.yaml",
                 "check nowhere.yaml",
                 "compare ../examples/panels/last-ply.yaml",
                 "compare src/test/resources/org/coachskin/cli/bad/variant-on-a-latch.yaml",
