@@ -274,7 +274,7 @@ final class CheckPage {
                 figures.mass(verdict.mass())
                         + " ("
                         + figures.massPerArea(verdict.mass() / job.panel().area())
-                        + (job.panel().isPlain() ? ")" : " on average), zones counted")
+                        + (job.panel().zones().isEmpty() ? ")" : " on average), zones counted")
                         + ", before filler, paint and fittings: "
                         + String.join(", ", parts)
                         + " "

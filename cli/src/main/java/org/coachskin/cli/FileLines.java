@@ -23,6 +23,8 @@ final class FileLines {
 
     private static final Pattern PLAIN = Pattern.compile("(?:\\d+ x )?[A-Za-z][A-Za-z0-9 _/^.-]*");
 
+    private static final int INDENT = 4;
+
     private FileLines() {}
 
     /** Returns the lines, keys of the file at the margin. */
@@ -62,6 +64,15 @@ final class FileLines {
             lines.add("and in the opening   corner radius: " + mm(measure.radius()));
         }
         return lines;
+    }
+
+    /** Prints lines, broken after commas alone: within a key they could not be read. */
+    static void print(List<String> lines, Page page) {
+        for (String line : lines) {
+            int indent = INDENT + line.length() - line.stripLeading().length();
+            String whole = line.strip().replaceAll("(?<!,) ", "\u00a0");
+            page.wrap(" ".repeat(indent), indent + INDENT, whole);
+        }
     }
 
     private static String lip(ZoneRecipe recipe) {

@@ -15,6 +15,7 @@ final class Interrupt implements AutoCloseable {
     /** Opened once the answer is printed. */
     private static final CountDownLatch PRINTED = new CountDownLatch(1);
 
+    private volatile boolean begun;
     private volatile boolean wanted;
     private final Thread hook = new Thread(this::waitForTheAnswer, "interrupt");
 
@@ -28,7 +29,11 @@ final class Interrupt implements AutoCloseable {
     }
 
     private void waitForTheAnswer() {
+        if (!begun) {
+            return;
+        }
         wanted = true;
+        System.err.println("Stopping: what is known so far follows.");
         boolean told = false;
         try {
             told = PRINTED.await(SECONDS, TimeUnit.SECONDS);
@@ -38,6 +43,11 @@ final class Interrupt implements AutoCloseable {
         if (told) {
             Runtime.getRuntime().halt(Outcome.NO_ANSWER);
         }
+    }
+
+    /** Says that there is something to tell by now; until then the command just ends. */
+    void begin() {
+        begun = true;
     }
 
     /** Returns whether it shall stop. */

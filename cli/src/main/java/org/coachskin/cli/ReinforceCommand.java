@@ -138,7 +138,10 @@ final class ReinforceCommand implements Subcommand {
         List<String> known = names(job);
         return Panels.refused(
                 "Reinforce what? In " + name + " there are: " + String.join(", ", known) + ".",
-                "Write   coachskin reinforce " + Texts.asArgument(name) + " " + known.get(0));
+                "Write   coachskin reinforce "
+                        + Texts.asArgument(name)
+                        + " "
+                        + Texts.asArgument(known.get(0)));
     }
 
     private static List<String> names(Job job) {
@@ -170,6 +173,9 @@ final class ReinforceCommand implements Subcommand {
                     Optional.ofNullable(progress).orElseGet(() -> Progress.of("trying", of));
             progress = known;
             known.at(count);
+            if (count > 0) {
+                interrupt.begin();
+            }
         }
 
         @Override

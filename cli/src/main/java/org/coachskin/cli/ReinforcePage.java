@@ -59,7 +59,7 @@ final class ReinforcePage {
         words.answer().forEach(page::paragraph);
         page.blank();
         beforeAndAfter();
-        if (!found.tried().isEmpty() && !found.isNeedless()) {
+        if (!found.tried().isEmpty() && !found.isNeedless() && !found.isBesideThePoint()) {
             table();
         }
         further();
@@ -166,7 +166,8 @@ final class ReinforcePage {
         TreeSet<Double> widths = new TreeSet<>();
         rows.values().forEach(row -> row.forEach(one -> widths.add(one.measure().width())));
         widths.remove(0.0);
-        boolean stiffness = words.isOfStiffness();
+        boolean judged = found.tried().stream().anyMatch(one -> !Double.isNaN(one.reserve()));
+        boolean stiffness = words.isOfStiffness() || !judged;
         ToDoubleFunction<Tried> value = stiffness ? Tried::felt : Tried::reserve;
         page.wrap(
                 "",
@@ -229,7 +230,9 @@ final class ReinforcePage {
         }
         page.line(
                 "What would help more, beside "
-                        + (found.cured().isEmpty() ? "the nearest" : "that"));
+                        + (found.isBesideThePoint()
+                                ? "nothing there"
+                                : found.cured().isEmpty() ? "the nearest" : "that"));
         Page.Table table = new Page.Table("lrrl").row("", "reserve", "adds", "");
         for (Change change : found.further()) {
             table.row(
@@ -250,11 +253,12 @@ final class ReinforcePage {
         page.paragraph(
                 "(" + figures.words(Practice.source().work()) + ": common practice, no source)");
         page.blank();
-        page.line("In the panel file");
-        for (String line : FileLines.of(found.target(), best)) {
-            int indent = 4 + line.length() - line.stripLeading().length();
-            page.wrap(" ".repeat(indent), indent + 4, line.strip());
-        }
+        page.line(
+                "In the panel file"
+                        + (found.drawn().isPresent()
+                                ? ", in place of what it lays there; other zones stay"
+                                : ""));
+        FileLines.print(FileLines.of(found.target(), best), page);
         page.blank();
     }
 

@@ -31,7 +31,9 @@ final class ReinforceWords {
 
     /** Returns the chosen one, or the nearest where none holds; empty where nothing is needed. */
     Optional<Tried> shown() {
-        return found.isNeedless() ? Optional.empty() : found.chosen().or(found::nearest);
+        return found.isNeedless() || found.isBesideThePoint()
+                ? Optional.empty()
+                : found.chosen().or(found::nearest);
     }
 
     /** Returns the verdict on the panel with what is shown. */
@@ -87,6 +89,15 @@ final class ReinforceWords {
         } else if (found.chosen().isPresent()) {
             said.add(chosen(found.chosen().get()));
             said.add(wasShort());
+        } else if (found.isBesideThePoint()) {
+            said.add(
+                    "The "
+                            + found.target().name()
+                            + " has little to do with it: nothing that was tried there holds, "
+                            + (found.uncut().isPresent()
+                                    ? "nor does the panel with it filled."
+                                    : "or gains much."));
+            said.add(wasShort());
         } else if (found.nearest().isPresent()) {
             said.add(
                     found.stopped()
@@ -94,13 +105,8 @@ final class ReinforceWords {
                             : "Nothing that was tried holds.");
             said.add(nearest(found.nearest().get()));
             said.add(wasShort());
-            if (found.isBesideThePoint()) {
-                said.add(
-                        "The "
-                                + found.target().name()
-                                + " has little to do with it: the panel is short of that elsewhere.");
-            } else if (!found.cured().isEmpty()) {
-                said.add("What is still short is so elsewhere: more laid there does not cure it.");
+            if (!found.cured().isEmpty()) {
+                said.add("None of what was tried there cures the rest.");
             }
         } else {
             said.add(
@@ -292,7 +298,7 @@ final class ReinforceWords {
         int solved = found.solved();
         int told = found.tried().size() - solved;
         if (told == 0) {
-            return "Each was judged by every limit.";
+            return "Each was judged by every limit, by coarser elements, a few per cent off.";
         }
         String others =
                 "the stiffness was told from a few that were solved, as a rule 0 to 3 % high.";

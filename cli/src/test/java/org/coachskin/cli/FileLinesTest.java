@@ -53,6 +53,7 @@ class FileLinesTest {
                                     new Build.Plies(ply, 0, 2),
                                     new Build.Plies(aslant, 2, 0),
                                     new Build.Strip(0.012, List.of(ply), 0.03),
+                                    new Build.Strip(0.0125, List.of(ply, aslant), 0.0375),
                                     new Build.Insert(denser, List.of()));
             for (Build build : builds) {
                 boolean turned = target.turned().isPresent() && !(build instanceof Build.Plies);
@@ -94,7 +95,9 @@ class FileLinesTest {
         List<String> text = new ArrayList<>(Files.readAllLines(file));
         List<String> lines = FileLines.of(target, tried);
         text.removeIf(line -> line.startsWith("lip:") && lines.get(0).startsWith("lip:"));
-        text.addAll(lines);
+        Page page = new Page();
+        FileLines.print(lines, page);
+        page.toString().lines().map(line -> line.substring(4)).forEach(text::add);
         Path written = folder.resolve("written.yaml");
         Files.write(written, text);
         Job read = PanelFile.read(written).asDrawn();

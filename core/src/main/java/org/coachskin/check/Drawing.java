@@ -22,6 +22,9 @@ final class Drawing {
 
     private static final double GRAVITY = 9.80665;
 
+    /** Of what the first thing goes at, set on a panel at most [-]. */
+    private static final double SAFE = 2.0 / 3;
+
     private Drawing() {}
 
     static Picture of(Verdict verdict, List<Double> weights, Analysis solver) {
@@ -94,8 +97,10 @@ final class Drawing {
             return List.of();
         }
         Load.Press press = (Load.Press) palm.get().loads().get(0);
+        double most = SAFE * breaking(verdict, palm.get().name()) * Math.abs(press.force());
+        List<Double> hung = weights.stream().filter(w -> w * GRAVITY <= most).toList();
         List<LoadCase> cases = new ArrayList<>();
-        for (double weight : weights) {
+        for (double weight : hung) {
             cases.add(
                     palm.get()
                             .withSoftest(false)
@@ -114,11 +119,21 @@ final class Drawing {
             double movement = answers.get(i).loaded().deflection(press.x(), press.y());
             readings.add(
                     new Picture.Reading(
-                            weights.get(i),
+                            hung.get(i),
                             movement,
                             movement * felt.nominal() / felt.high(),
                             movement * felt.nominal() / felt.low()));
         }
         return readings;
+    }
+
+    /** Returns at how many times a load the first thing goes. */
+    private static double breaking(Verdict verdict, String load) {
+        return verdict.margins().stream()
+                .filter(margin -> margin.loadCase().equals(load))
+                .filter(margin -> margin.mode().question() != Mode.Question.STIFF)
+                .mapToDouble(Margin::multiplier)
+                .min()
+                .orElse(Double.POSITIVE_INFINITY);
     }
 }

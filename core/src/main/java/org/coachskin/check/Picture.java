@@ -48,7 +48,8 @@ public record Picture(List<Moved> moved, Optional<Through> through, List<Reading
     public record Cut(double at, double movement) {}
 
     /**
-     * What a gauge should read.
+     * What a gauge should read under a weight that is two thirds at most of what would break or
+     * mark the panel there.
      *
      * @param mass set on the panel [kg]
      * @param movement of the inside surface under it [m]

@@ -90,12 +90,19 @@ public final class Laying {
             panel = panel.withTurned(turned);
         }
         List<ZoneRecipe> own = recipes(panel, target, measure);
+        if (target instanceof Target.Lip) {
+            // In its place: which zone decides where two meet goes by their order.
+            return job(
+                    bare,
+                    panel,
+                    bare.recipes().stream()
+                            .map(recipe -> target.isReinforcedBy(recipe) ? own.get(0) : recipe)
+                            .toList());
+        }
         List<ZoneRecipe> all = new ArrayList<>();
         boolean last = target instanceof Target.Hardware;
         all.addAll(last ? List.of() : own);
-        bare.recipes().stream()
-                .filter(recipe -> !(target instanceof Target.Lip && target.isReinforcedBy(recipe)))
-                .forEach(all::add);
+        all.addAll(bare.recipes());
         if (last) {
             // The lip wins over every zone.
             int at = all.size();

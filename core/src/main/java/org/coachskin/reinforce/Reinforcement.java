@@ -25,7 +25,8 @@ import org.coachskin.failure.Mode;
  *     not
  * @param nearest where none holds, the lightest that cures what can be cured there, else the one
  *     that misses by least, in full
- * @param further where none holds, what more would help beside the nearest, by calculation
+ * @param further where none holds, what more would help beside the nearest, by calculation; beside
+ *     nothing where the target has little to do with what is short
  * @param offered how many there were
  * @param stopped whether it was stopped before its end
  */
@@ -81,19 +82,28 @@ public record Reinforcement(
     }
 
     /**
-     * Returns whether the target has little to do with what is short: what comes nearest cures
-     * nothing and raises the reserve by less than a tenth, as an opening that is filled would.
+     * Returns whether the target has little to do with what is short: none holds, and what comes
+     * nearest cures nothing and raises the reserve by less than a tenth; or an opening that is
+     * filled would cure nothing either and raise it by less than a quarter.
      */
     public boolean isBesideThePoint() {
-        return nearest.isPresent()
-                && !stopped
-                && cured().isEmpty()
-                && isLittle(nearest.get().reserve())
-                && isLittle(uncut.map(filled -> filled.governing().reserve()).orElse(0.0));
+        return !stopped && isBeside(uncut, bare, nearest);
     }
 
-    private boolean isLittle(double reserve) {
-        return reserve < 1.1 * bare.governing().reserve();
+    static boolean isBeside(Optional<Verdict> uncut, Verdict bare, Optional<Tried> nearest) {
+        if (nearest.isEmpty()) {
+            return false;
+        }
+        Set<Mode> failing = Tried.failing(bare.job(), bare.margins());
+        double reserve = bare.governing().reserve();
+        boolean cures = !nearest.get().failing().containsAll(failing);
+        if (uncut.isPresent()) {
+            Verdict filled = uncut.get();
+            return Tried.failing(filled.job(), filled.margins()).containsAll(failing)
+                    && !cures
+                    && filled.governing().reserve() < 1.25 * reserve;
+        }
+        return !cures && nearest.get().reserve() < 1.1 * reserve;
     }
 
     /** Returns whether nothing has to be done. */

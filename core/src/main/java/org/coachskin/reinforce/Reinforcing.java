@@ -63,14 +63,14 @@ public final class Reinforcing {
         Job bareJob = Laying.bare(job, target);
         Offers offers = new Offers(library, job, bareJob, target, rules);
         offers.refuseNone();
-        Verdict roughly = brief(bareJob);
-        Verdict bare = Tried.mayHold(bareJob, roughly.margins()) ? full(bareJob) : roughly;
-        Optional<Verdict> uncut = Laying.uncut(bare.job(), target).map(Reinforcing::brief);
+        // In full, as check tells them, so that what is told of them is not what elements are off.
+        Verdict bare = full(bareJob);
+        Optional<Verdict> uncut = Laying.uncut(bare.job(), target).map(Reinforcing::full);
         Optional<Verdict> drawn =
                 bareJob.recipes().equals(job.recipes())
                                 && bareJob.panel().turned().equals(job.panel().turned())
                         ? Optional.empty()
-                        : Optional.of(brief(job));
+                        : Optional.of(full(job));
         Search search = new Search(bare, bareJob, target, watch);
         if (!bare.holds()) {
             search.run(offers.all(bare), offers);
@@ -228,15 +228,19 @@ public final class Reinforcing {
                                             .filter(one -> one.isSolved() && one.reserve() < 1)
                                             .max(Comparator.comparingDouble(Tried::reserve)));
             Optional<Tried> clear = Optional.empty();
-            if (chosen.isPresent() && !isClear(chosen.get())) {
+            if (chosen.isPresent() && !isClear(chosen.get()) && !stopped) {
                 clear = clear(chosen.get());
             }
             Optional<Tried> nearest =
                     chosen.isPresent()
                             ? Optional.empty()
                             : told().map(one -> one.verdict().isPresent() ? one : inFull(one));
+            boolean beside = Reinforcement.isBeside(uncut, bare, nearest);
             List<Change> further =
-                    nearest.isEmpty() || stopped ? List.of() : further(nearest.get());
+                    nearest.isEmpty() || stopped
+                            ? List.of()
+                            : further(
+                                    beside ? bare : nearest.get().verdict().orElseThrow(), beside);
             return new Reinforcement(
                     target, uncut, bare, drawn, tried, chosen, lighter, clear, nearest, further,
                     offered, stopped);
@@ -339,10 +343,9 @@ public final class Reinforcing {
                     .orElse(0.0);
         }
 
-        private List<Change> further(Tried nearest) {
+        private List<Change> further(Verdict verdict, boolean beside) {
             List<Change> found = new ArrayList<>();
-            Verdict verdict = nearest.verdict().orElseThrow();
-            if (target instanceof Target.Hole hole) {
+            if (target instanceof Target.Hole hole && !beside) {
                 Job smaller =
                         Laying.withOpening(
                                 verdict.job().withLoadsPlaced(), Offers.smaller(hole.opening()));
