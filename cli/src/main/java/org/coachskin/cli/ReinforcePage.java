@@ -229,10 +229,10 @@ final class ReinforcePage {
             return;
         }
         page.line(
-                "What would help more, beside "
-                        + (found.isBesideThePoint()
-                                ? "nothing there"
-                                : found.cured().isEmpty() ? "the nearest" : "that"));
+                found.isBesideThePoint()
+                        ? "What would help, with nothing laid there"
+                        : "What would help more, beside "
+                                + (found.cured().isEmpty() ? "the nearest" : "that"));
         Page.Table table = new Page.Table("lrrl").row("", "reserve", "adds", "");
         for (Change change : found.further()) {
             table.row(
