@@ -5,8 +5,6 @@ import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.List;
 import java.util.Locale;
-import java.util.regex.MatchResult;
-import java.util.regex.Pattern;
 import org.coachskin.cli.report.Units;
 
 /** SI to figures as a person reads them, rounded to what they are worth, in one of two systems. */
@@ -27,16 +25,6 @@ enum Figures implements Units {
     private static final double MILE = 1609.344;
     private static final double OUNCE = POUND / 16;
     private static final double YARD = 36 * INCH;
-
-    private static final Pattern MILLIMETRES = Pattern.compile("(\\d+(?:\\.\\d+)?) mm\\b");
-    private static final Pattern CLOTHS =
-            Pattern.compile("(\\d+(?:\\.\\d+)?) g(?:/m\\^2)?( ply| on)");
-    private static final Pattern TEMPERATURES = Pattern.compile("(\\d+) degC");
-    private static final Pattern STIFFNESSES = Pattern.compile("(\\d+(?:\\.\\d+)?) N/mm");
-    private static final Pattern SEALS =
-            Pattern.compile("(\\d+(?:\\.\\d+)?) N per m\\b(?: instead of (\\d+))?");
-    private static final Pattern DENSITIES =
-            Pattern.compile("(\\d+) kg/m\\^3 instead of (\\d+)(?: kg/m\\^3)?");
 
     /** Returns a speed of the wind to write in a file, in round figures. */
     String windToWrite() {
@@ -314,37 +302,7 @@ enum Figures implements Units {
 
     /** Sizes, cloths, temperatures and densities inside a sentence of the library. */
     String words(String sentence) {
-        if (metric()) {
-            return sentence;
-        }
-        String text = MILLIMETRES.matcher(sentence).replaceAll(m -> size(number(m, 1) / 1000));
-        text = CLOTHS.matcher(text).replaceAll(m -> cloth(number(m, 1) / 1000) + m.group(2));
-        text =
-                STIFFNESSES
-                        .matcher(text)
-                        .replaceAll(
-                                found ->
-                                        stiffness(1000 * number(found, 1)) + " " + stiffnessName());
-        text = TEMPERATURES.matcher(text).replaceAll(m -> temperature(number(m, 1) + 273.15));
-        text = SEALS.matcher(text).replaceAll(this::seal);
-        return DENSITIES
-                .matcher(text)
-                .replaceAll(
-                        found ->
-                                density(number(found, 1))
-                                        + " instead of "
-                                        + density(number(found, 2)));
-    }
-
-    private String seal(MatchResult found) {
-        String force = perLength(number(found, 1));
-        return found.group(2) == null
-                ? force
-                : force + " instead of " + perLength(number(found, 2));
-    }
-
-    private static double number(MatchResult found, int group) {
-        return Double.parseDouble(found.group(group));
+        return metric() ? sentence : AmericanWords.of(sentence);
     }
 
     /** How many times a load fits. */
