@@ -8,6 +8,7 @@ import org.coachskin.cli.report.Block;
 import org.coachskin.cli.report.ReadingDrawing;
 import org.coachskin.cli.report.Sheet;
 import org.coachskin.cli.report.StripDrawing;
+import org.coachskin.laminate.Schedule;
 import org.coachskin.prove.StripTest;
 
 /** The sheets for the bench: what to lay, in order; what should be read before and after. */
@@ -35,7 +36,8 @@ final class BenchSheet {
         careful.add(Remarks.NO_APPROVAL);
         lay.add(new Block.Words("Careful", careful, true, "careful"));
         List<Block> prove = new ArrayList<>();
-        strip(StripTest.of(verdict.job().schedule()), prove);
+        Schedule schedule = verdict.job().schedule();
+        strip(StripTest.of(schedule), schedule.board() != null, prove);
         if (!picture.readings().isEmpty()) {
             finished(picture.readings(), prove);
         }
@@ -44,7 +46,7 @@ final class BenchSheet {
                 new Sheet("prove", "Prove it", "for the bench", prove));
     }
 
-    private void strip(StripTest strip, List<Block> blocks) {
+    private void strip(StripTest strip, boolean foam, List<Block> blocks) {
         String reading = figures.movement(strip.reading());
         String low = figures.movementNumber(strip.low());
         String high = figures.movementNumber(strip.high());
@@ -61,7 +63,11 @@ final class BenchSheet {
                                 + high
                                 + " "
                                 + figures.lengthName()
-                                + ", stop: more resin or softer foam than planned.",
+                                + ", stop: "
+                                // Resin more makes a bare sheet thicker, and stiffer.
+                                + (foam
+                                        ? "more resin or softer foam than planned."
+                                        : "less glass or less resin than planned."),
                         StripDrawing.of(
                                 figures.size(strip.span()) + " between rests",
                                 figures.size(strip.width()),

@@ -3,6 +3,7 @@ package org.coachskin.cli;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import org.coachskin.bench.LayingList;
 import org.coachskin.bench.Piece;
@@ -15,6 +16,7 @@ import org.coachskin.cli.report.Typing;
 import org.coachskin.laminate.Schedule;
 import org.coachskin.panel.Height;
 import org.coachskin.panel.Region;
+import org.coachskin.panel.Shape;
 import org.coachskin.panel.TurnedEdge;
 
 /** What to cut and lay, in order, to tick off, and what is mixed for it. */
@@ -130,7 +132,9 @@ final class LayingBlocks {
                             + where(ply.zone())
                             + (ply.between() ? ", between the skins" : "")
                             + without(ply.without()),
-                    cut(ply.cut()) + opening(ply.zone()),
+                    ring(ply.zone())
+                            .map(ring -> ring(ring, ply.cut().get(0)))
+                            .orElseGet(() -> cut(ply.cut())),
                     ply.weight());
         }
         if (step instanceof Step.Strip strip) {
@@ -188,18 +192,36 @@ final class LayingBlocks {
                                 .collect(Collectors.joining(" and "));
     }
 
-    /** Returns what is cut out of a piece round an opening. */
-    private String opening(int zone) {
+    private Optional<Region.Around> ring(int zone) {
         return job.recipes().get(zone).region() instanceof Region.Around ring
-                ? ", " + ring.opening() + " cut out"
-                : "";
+                ? Optional.of(ring)
+                : Optional.empty();
+    }
+
+    /** Cloth round an opening: of a shape that is no disc and no rectangle what it makes. */
+    private String ring(Region.Around ring, Piece piece) {
+        String cut = cut(piece);
+        return job.panel().opening(ring.opening()).shape() instanceof Shape.Polygon
+                ? "a ring " + figures.size(ring.width()) + " wide, from a piece " + cut
+                : cut + ", " + ring.opening() + " cut out";
     }
 
     private String boards(int zone, double bevel, List<Piece> boards) {
         // Only a ring is not straight.
-        return boards.isEmpty() && job.recipes().get(zone).region() instanceof Region.Around ring
-                ? "a ring " + figures.size(ring.width() + bevel) + " wide in four pieces or more"
+        return boards.isEmpty()
+                ? ring(zone).map(ring -> foamRing(ring, bevel)).orElse("")
                 : cut(boards);
+    }
+
+    private String foamRing(Region.Around ring, double bevel) {
+        Piece over = Pieces.around(job.panel(), ring, bevel);
+        return "a ring "
+                + figures.size(ring.width() + bevel)
+                + " wide, "
+                + (over.round()
+                        ? figures.size(over.one()) + " across"
+                        : figures.sizes(over.one(), over.other()) + " over all")
+                + ", in four pieces or more";
     }
 
     private String cut(List<Piece> pieces) {
@@ -208,6 +230,9 @@ final class LayingBlocks {
 
     /** One size, which is not broken between two lines. */
     private String cut(Piece piece) {
+        if (piece.round()) {
+            return Typing.whole("round, " + figures.size(piece.one()) + " across");
+        }
         String count = piece.count() == 1 ? "" : piece.count() + " of ";
         return Typing.whole(count + figures.sizes(piece.one(), piece.other()));
     }

@@ -120,6 +120,7 @@ final class LayingJson {
             row.put("count", piece.count());
             row.put("one", piece.one());
             row.put("other", piece.other());
+            row.put("disc", piece.round());
             rows.add(row);
         }
         return rows;

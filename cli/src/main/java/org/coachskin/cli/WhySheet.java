@@ -176,7 +176,9 @@ final class WhySheet {
         Margin margin = through.margin();
         return new Block.Figure(
                 "Stress through the thickness",
-                "Where skins and foam go first: "
+                (through.foam().isEmpty()
+                                ? "Where it goes first: "
+                                : "Where skins and foam go first: ")
                         + figures.words(Rows.words(margin))
                         + ", at "
                         + Figures.times(margin.multiplier())
@@ -184,9 +186,13 @@ final class WhySheet {
                         + Figures.fixed(margin.factor(), 1)
                         + " wanted"
                         + (margin.holds() ? ". " : ": does not hold. ")
-                        + "Skins bear pull and push "
-                        + StressDrawing.way(through, figures)
-                        + ", the foam the shear.",
+                        + (through.foam().isEmpty()
+                                ? "Its layers bear pull and push "
+                                        + StressDrawing.way(through, figures)
+                                        + "."
+                                : "Skins bear pull and push "
+                                        + StressDrawing.way(through, figures)
+                                        + ", the foam the shear."),
                 StressDrawing.of(through, figures),
                 List.of());
     }

@@ -144,6 +144,51 @@ class LayingBlocksTest {
         assertEquals("3", rows.get(turned + 5).get(1));
     }
 
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "circle 100 mm"
+                        + "| a ring 30 mm wide, 160 mm across, in four pieces or more"
+                        + "| round, 140 mm across, hole cut out",
+                "polygon, corners: [{from left: 150 mm, from front: 100 mm},"
+                        + " {from left: 250 mm, from front: 100 mm},"
+                        + " {from left: 250 mm, from front: 180 mm}]"
+                        + "| a ring 30 mm wide, 160 x 140 mm over all, in four pieces or more"
+                        + "| a ring 20 mm wide, from a piece 140 x 120 mm"
+            })
+    void roundAnOpeningThatIsNoRectangleARingIsCut(String shape, String foam, String cloth)
+            throws IOException {
+        Path file = folder.resolve("hole.yaml");
+        String centre =
+                shape.startsWith("circle")
+                        ? ", centre: {from left: 200 mm, from front: 150 mm}"
+                        : "";
+        Files.writeString(
+                file,
+                """
+                width: 400 mm
+                length: 300 mm
+                foam: {kind: polyurethane, density: 64 kg/m^3, thickness: 10 mm}
+                resin: epoxy
+                outside: [2 x plain glass 160 g/m^2]
+                inside: [plain glass 160 g/m^2]
+                openings: [{name: hole, shape: %s%s}]
+                zones:
+                  - {round: hole, width: 20 mm, inside: [plain glass 160 g/m^2]}
+                  - {round: hole, width: 20 mm, foam strip: 5 mm, bevel: 10 mm, over it: [plain glass 160 g/m^2]}
+                held: all edges
+                loads: {palm: {at: {from left: 60 mm, from front: 150 mm}}}
+                """
+                        .formatted(shape, centre));
+        List<String> cuts =
+                rows(Panels.read(file.toString()).asDrawn(), Figures.METRIC).stream()
+                        .map(row -> cut(row).replace('\u00d7', 'x'))
+                        .filter(cut -> cut.contains("ring") || cut.contains("hole"))
+                        .toList();
+        assertEquals(List.of(foam, cloth), cuts);
+    }
+
     @Test
     void sizesAreNotBrokenBetweenLines() {
         for (List<String> row : rows(job("trailer-side-door"), Figures.METRIC)) {

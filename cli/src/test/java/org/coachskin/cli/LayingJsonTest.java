@@ -106,17 +106,17 @@ class LayingJsonTest {
                 List.of("outside", "inside"),
                 rows(json, "stages").stream().map(stage -> stage.get("skin")).toList());
         assertEquals(
-                List.of(Map.of("count", 1, "one", 0.65, "other", 1.1)),
+                List.of(Map.of("count", 1, "one", 0.65, "other", 1.1, "disc", false)),
                 rows((Map<?, ?>) Objects.requireNonNull(json.get("board")), "pieces"));
         Map<?, ?> strip = steps.get(3);
         assertEquals(0.01, number(strip, "thickness"), 1e-12);
-        assertEquals(0.05, number(strip, "bevel"), 1e-12);
+        assertEquals(0.04, number(strip, "bevel"), 1e-12);
         List<Map<?, ?>> cut = rows(strip, "pieces");
         assertEquals(2, cut.size());
         assertEquals(2, cut.get(0).get("count"));
-        assertEquals(0.11, number(cut.get(0), "one"), 1e-12);
-        assertEquals(0.54, number(cut.get(0), "other"), 1e-12);
-        assertEquals(List.of(steps.get(4).get("zone")), strip.get("notIn"));
+        assertEquals(0.09, number(cut.get(0), "one"), 1e-12);
+        assertEquals(0.5, number(cut.get(0), "other"), 1e-12);
+        assertEquals(List.of(), strip.get("notIn"));
         assertEquals("window", steps.get(8).get("round"));
         assertEquals(0.025, number(steps.get(8), "over"), 1e-12);
     }

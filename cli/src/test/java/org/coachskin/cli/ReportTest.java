@@ -269,6 +269,19 @@ class ReportTest {
     }
 
     @Test
+    void aBareSheetIsNotToldOfFoamAndSkins() throws IOException {
+        String bare = known("../examples/panels/bare-panel.yaml");
+        assertTrue(bare.contains("stop: less glass or less resin than planned."));
+        assertTrue(bare.contains("Its layers bear pull and push"));
+        assertFalse(bare.contains("softer foam"));
+        assertFalse(bare.contains("the foam the shear"));
+        assertFalse(bare.contains("shear in the foam"));
+        String lid = known(LID);
+        assertTrue(lid.contains("stop: more resin or softer foam than planned."));
+        assertTrue(lid.contains(", the foam the shear."));
+    }
+
+    @Test
     void tenInAHundredOffIsTheScatterOfTenInAHundred() throws IOException {
         String page = known(LID);
         Matcher row =

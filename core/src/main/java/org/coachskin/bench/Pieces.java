@@ -36,23 +36,32 @@ public final class Pieces {
 
     /**
      * Returns the cloth that covers a part of a panel, without anything to trim: one piece round an
-     * opening, which is cut out of it; along edges one for each of them, those that run from left
-     * to right the whole way, the others between them.
+     * opening, which is cut out of it, a disc round a round one; along edges one for each of them,
+     * those that run from left to right the whole way, the others between them.
      */
     public static List<Piece> cloth(Panel panel, Region region) {
         if (region instanceof Region.Around ring) {
-            Piece opening = opening(panel, ring);
-            return List.of(
-                    new Piece(
-                            1,
-                            opening.one() + 2 * ring.width(),
-                            opening.other() + 2 * ring.width()));
+            return List.of(around(panel, ring, 0));
         }
         if (region instanceof Region.AlongEdges band) {
             return strips(panel, band);
         }
         Region.Box box = (Region.Box) region;
         return List.of(new Piece(1, box.x2() - box.x1(), box.y2() - box.y1()));
+    }
+
+    /**
+     * Returns the size over all of what lies round an opening.
+     *
+     * @param bevel that comes on top of its width [m]
+     */
+    public static Piece around(Panel panel, Region.Around ring, double bevel) {
+        double out = 2 * (ring.width() + bevel);
+        if (panel.opening(ring.opening()).shape() instanceof Shape.Circle circle) {
+            return Piece.disc(circle.diameter() + out);
+        }
+        Piece opening = opening(panel, ring);
+        return new Piece(1, opening.one() + out, opening.other() + out);
     }
 
     private static List<Piece> strips(Panel panel, Region.AlongEdges band) {

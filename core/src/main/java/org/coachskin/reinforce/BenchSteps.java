@@ -80,7 +80,8 @@ final class BenchSteps {
     private void strip(Build.Strip strip) {
         double bevel = strip.bevel();
         steps.add(
-                "Outside skin first. Inside, foam "
+                (panel.laminate().outsideSkin().isEmpty() ? "" : "Outside skin first. ")
+                        + "Inside, foam "
                         + Words.millimetres(strip.thickness())
                         + " thick: "
                         + boards(bevel)
@@ -104,8 +105,11 @@ final class BenchSteps {
     private void insert(Build.Insert insert) {
         boolean solid = insert.foam().kind() == Foam.Kind.OTHER;
         double depth = panel.laminate().foamThickness();
+        boolean inside = !panel.laminate().insideSkin().isEmpty();
+        boolean outside = !panel.laminate().outsideSkin().isEmpty();
         steps.add(
-                "Before the inside skin is laid take the foam out, the outside skin stays whole: "
+                (inside ? "Before the inside skin is laid take the foam out" : "Take the foam out")
+                        + (outside ? ", the outside skin stays whole: " : ": ")
                         + boards(0)
                         + ". Glue in "
                         + (solid
@@ -115,7 +119,9 @@ final class BenchSteps {
                         + Words.millimetres(depth)
                         + " thick, flush"
                         + (solid ? ", and fill the gaps with thickened resin." : "."));
-        steps.add("Inside skin over all.");
+        if (inside) {
+            steps.add("Inside skin over all.");
+        }
     }
 
     private void plies(Build.Plies plies) {
@@ -131,7 +137,8 @@ final class BenchSteps {
             steps.add(
                     "On the "
                             + (inside ? "inside" : "outside")
-                            + " skin, wet on wet, "
+                            + (panel.laminate().isBare() ? "" : " skin")
+                            + ", wet on wet, "
                             + Words.counted(count, plies.ply())
                             + " more: "
                             + String.join(", then ", sizes)
@@ -146,10 +153,15 @@ final class BenchSteps {
     /** Boards that make up the band, and a bevel beyond it. */
     private String boards(double bevel) {
         List<Piece> boards = Pieces.boards(panel, region(measure.width()), bevel);
-        if (boards.isEmpty()) {
+        if (boards.isEmpty() && region(measure.width()) instanceof Region.Around ring) {
+            Piece over = Pieces.around(panel, ring, bevel);
             return "a ring "
                     + Words.millimetres(measure.width() + bevel)
-                    + " wide in four pieces or more";
+                    + " wide, "
+                    + (over.round()
+                            ? Words.millimetres(over.one()) + " across"
+                            : Words.sizes(over.one(), over.other()) + " over all")
+                    + ", in four pieces or more";
         }
         return boards.stream()
                 .map(
@@ -162,8 +174,16 @@ final class BenchSteps {
     /** The outer size of a piece of cloth that reaches so far. */
     private String outer(double width) {
         Piece piece = Pieces.cloth(panel, region(width)).get(0);
-        return Words.sizes(piece.one(), piece.other())
-                + (target instanceof Target.Hole ? " with the " + target.name() + " cut out" : "");
+        String size = Words.sizes(piece.one(), piece.other());
+        if (!(target instanceof Target.Hole hole)) {
+            return size;
+        }
+        return panel.opening(hole.name()).shape() instanceof Shape.Polygon
+                ? "a ring " + Words.millimetres(width) + " wide, from a piece " + size
+                : (piece.round() ? "round, " + Words.millimetres(piece.one()) + " across," : size)
+                        + " with the "
+                        + target.name()
+                        + " cut out";
     }
 
     private Region region(double width) {

@@ -110,7 +110,8 @@ final class Offers {
 
     /** Returns whether the edge is left raw, turned, or either is tried. */
     List<Boolean> edges() {
-        boolean raw = target.turned().isPresent() && hasFoam() && rules.allows(Rules.Means.TURNED);
+        boolean raw =
+                target.turned().isPresent() && hasTwoSkins() && rules.allows(Rules.Means.TURNED);
         return raw ? List.of(false, true) : List.of(false);
     }
 

@@ -31,7 +31,7 @@ class PiecesTest {
     @Test
     void clothRoundAnOpeningIsOnePieceThatReachesAllRound() {
         assertEquals(
-                List.of(new Piece(1, 0.25, 0.25)),
+                List.of(new Piece(1, 0.25, 0.25, true)),
                 Pieces.cloth(PANEL, new Region.Around("vent", 0.0625)));
         assertEquals(
                 List.of(new Piece(1, 0.375, 0.25)),
@@ -39,8 +39,13 @@ class PiecesTest {
     }
 
     @Test
-    void aRingThatIsNotStraightHasNoBoards() {
-        assertEquals(List.of(), Pieces.boards(PANEL, new Region.Around("vent", 0.0625), 0));
+    void aRingThatIsNotStraightHasNoBoardsButASizeOverAll() {
+        Region.Around round = new Region.Around("vent", 0.0625);
+        assertEquals(List.of(), Pieces.boards(PANEL, round, 0));
+        assertEquals(new Piece(1, 0.5, 0.5, true), Pieces.around(PANEL, round, 0.125));
+        Region.Around corner = new Region.Around("corner", 0.0625);
+        assertEquals(List.of(), Pieces.boards(PANEL, corner, 0.125));
+        assertEquals(new Piece(1, 0.625, 0.5), Pieces.around(PANEL, corner, 0.125));
     }
 
     @Test

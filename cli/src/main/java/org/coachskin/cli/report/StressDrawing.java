@@ -79,7 +79,8 @@ public final class StressDrawing {
                 WIDTH,
                 bottom + FOOT,
                 "Stress through the thickness",
-                "Pull and push in each layer from the outside, on top, to the inside, and shear in the foam.");
+                "Pull and push in each layer from the outside, on top, to the inside"
+                        + (through.foam().isEmpty() ? "." : ", and shear in the foam."));
     }
 
     private void inPlane() {
