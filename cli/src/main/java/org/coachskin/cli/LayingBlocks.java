@@ -237,13 +237,21 @@ final class LayingBlocks {
         return Typing.whole(count + figures.sizes(piece.one(), piece.other()));
     }
 
-    private static String turned(Step.Hem hem) {
+    private String turned(Step.Hem hem) {
         TurnedEdge edge = hem.edge();
-        String skin = edge.skin() == Height.INSIDE ? "inside" : "outside";
+        boolean inside = edge.skin() == Height.INSIDE;
         String where =
                 edge instanceof TurnedEdge.Round round
                         ? "of the " + round.opening()
                         : "along the " + ((TurnedEdge.Along) edge).edge().words();
-        return "Turn the " + skin + " skin round the raw foam " + where + ".";
+        return "Turn the "
+                + (inside ? "inside" : "outside")
+                + " skin round the raw foam "
+                + where
+                + " and "
+                + figures.size(TurnedEdge.OVERLAP)
+                + " onto the "
+                + (inside ? "outside" : "inside")
+                + " skin.";
     }
 }

@@ -93,7 +93,7 @@ class LayingBlocksTest {
                         "",
                         "3 700 \u00d7 1150 mm",
                         "a 520 \u00d7 420 mm, window cut out",
-                        "leave 25 mm on",
+                        "leave 45 mm on",
                         ""),
                 cuts);
         assertEquals("Let it cure, turn it over.", rows.get(5).get(2));
@@ -105,7 +105,9 @@ class LayingBlocksTest {
                 "Take the foam out 60 mm along left edge, glue in plywood 15 mm thick.",
                 rows.get(7).get(2));
         assertEquals("twill glass 300 g/m\u00b2, 50 mm round window", rows.get(10).get(2));
-        assertEquals("Turn the inside skin round the raw foam of the window.", rows.get(11).get(2));
+        assertEquals(
+                "Turn the inside skin round the raw foam of the window and 20 mm onto the outside skin.",
+                rows.get(11).get(2));
     }
 
     @Test

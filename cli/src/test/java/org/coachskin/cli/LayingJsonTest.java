@@ -118,6 +118,6 @@ class LayingJsonTest {
         assertEquals(0.5, number(cut.get(0), "other"), 1e-12);
         assertEquals(List.of(), strip.get("notIn"));
         assertEquals("window", steps.get(8).get("round"));
-        assertEquals(0.025, number(steps.get(8), "over"), 1e-12);
+        assertEquals(0.045, number(steps.get(8), "over"), 1e-12);
     }
 }

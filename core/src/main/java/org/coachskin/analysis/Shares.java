@@ -51,7 +51,12 @@ public record Shares(List<Part> parts, List<Hem> hems, List<End> ends) {
      * @param zone that decides there; {@link Field.Triangle#NONE} outside of all
      * @param length of it [m]
      */
-    public record Hem(TurnedEdge edge, int zone, double length) {}
+    public record Hem(TurnedEdge edge, int zone, double length) {
+        /** Returns how much of a layer is turned in {@code panel}, its overlap counted [m^2]. */
+        public double area(Panel panel, Layer layer) {
+            return length * TurnedEdge.reach(stack(panel, zone), layer);
+        }
+    }
 
     /**
      * A skin that comes down over the end of the foam, as at a lip: all its plies, over the foam's
@@ -101,9 +106,8 @@ public record Shares(List<Part> parts, List<Hem> hems, List<End> ends) {
         }
         for (Hem hem : hems) {
             Laminate stack = stack(panel, hem.zone());
-            double area = hem.length() * stack.foamThickness();
             for (Layer layer : hem.edge().layers(stack)) {
-                areas.merge(layer, area, Double::sum);
+                areas.merge(layer, hem.area(panel, layer), Double::sum);
             }
         }
         for (End end : ends) {

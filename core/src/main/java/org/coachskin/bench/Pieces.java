@@ -26,7 +26,7 @@ public final class Pieces {
         double y = panel.length() + 2 * TRIM;
         for (TurnedEdge turned : panel.turned()) {
             if (turned instanceof TurnedEdge.Along along && along.skin() == skin) {
-                double over = panel.laminate().foamThickness();
+                double over = TurnedEdge.reach(panel.laminate());
                 x += along.edge().alongX() ? 0 : over;
                 y += along.edge().alongX() ? over : 0;
             }

@@ -332,10 +332,9 @@ final class Stages {
             for (Shares.Hem hem : shares.hems()) {
                 if (edge.skin() == skin && hem.edge().equals(edge)) {
                     Laminate stack = Shares.stack(panel, hem.zone());
-                    double thickness = stack.foamThickness();
-                    over = Math.max(over, thickness);
+                    over = Math.max(over, TurnedEdge.reach(stack));
                     for (Layer layer : edge.layers(stack)) {
-                        weight = weight.plus(weight(layer, hem.length() * thickness));
+                        weight = weight.plus(weight(layer, hem.area(panel, layer)));
                     }
                 }
             }

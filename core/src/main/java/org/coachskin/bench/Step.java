@@ -95,7 +95,7 @@ public sealed interface Step {
      * A skin with all its plies turned round the raw foam.
      *
      * @param edge which skin, round which edge
-     * @param over how far it goes: the foam's thickness there, at most [m]
+     * @param over how far it goes, at most: over the foam's thickness and onto the other skin [m]
      */
     record Hem(TurnedEdge edge, double over, Weight weight) implements Step {}
 }

@@ -9,6 +9,7 @@ import org.coachskin.material.Foam;
 import org.coachskin.panel.Panel;
 import org.coachskin.panel.Region;
 import org.coachskin.panel.Shape;
+import org.coachskin.panel.TurnedEdge;
 
 /** What to do at the bench for a reinforcement, in order, in sizes a tape gives. */
 final class BenchSteps {
@@ -47,8 +48,9 @@ final class BenchSteps {
         }
         if (measure.turned()) {
             bench.steps.add(
-                    "Round the raw edge, turn the inside skin with all its plies over it and onto the "
-                            + "outside skin: no bare foam.");
+                    "Round the raw edge, turn the inside skin with all its plies over it and "
+                            + Words.millimetres(TurnedEdge.OVERLAP)
+                            + " onto the outside skin: no bare foam.");
         }
         return bench.steps;
     }

@@ -3,6 +3,7 @@ package org.coachskin.reinforce;
 import java.util.List;
 import org.coachskin.Source;
 import org.coachskin.Standing;
+import org.coachskin.panel.TurnedEdge;
 
 /** Rules of the bench that every offer keeps to. */
 public final class Practice {
@@ -11,7 +12,7 @@ public final class Practice {
     public static final double STEP = 0.02;
 
     /** The narrowest band of cloth, and the shortest overlap, that holds [m]. */
-    public static final double OVERLAP = 0.02;
+    public static final double OVERLAP = TurnedEdge.OVERLAP;
 
     /** Two that differ by less weigh the same at the bench [kg]. */
     private static final double SCALE = 0.005;

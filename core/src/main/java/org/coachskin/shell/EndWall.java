@@ -6,6 +6,7 @@ import org.apache.commons.math3.analysis.integration.gauss.GaussIntegrator;
 import org.coachskin.laminate.Laminate;
 import org.coachskin.laminate.Layer;
 import org.coachskin.panel.Panel;
+import org.coachskin.panel.TurnedEdge;
 import org.coachskin.sparse.Pattern;
 import org.coachskin.sparse.SymmetricMatrix;
 
@@ -54,13 +55,22 @@ final class EndWall {
         GaussIntegrator gauss = ReferenceTriangle.line(model.reference.basis.order + 1);
         for (FoamEnds.Piece end : FoamEnds.of(grid, t -> placed(model.section(t)))) {
             Laminate stack = model.section(end.triangle()).laminate;
-            pieces.add(piece(model, end.edge(), end.triangle(), end.skin().skin(stack), gauss));
+            List<Layer> skin = end.skin().skin(stack);
+            double mass = 0;
+            for (Layer layer : skin) {
+                mass += stack.foamThickness() * layer.thickness() * layer.density();
+            }
+            pieces.add(piece(model, end.edge(), end.triangle(), skin, mass, gauss));
         }
         for (Turned.Piece turned :
                 Turned.of(panel, grid, triangle -> model.section(triangle).laminate)) {
             Laminate stack = model.section(turned.triangle()).laminate;
             List<Layer> layers = turned.turned().layers(stack);
-            pieces.add(piece(model, turned.edge(), turned.triangle(), layers, gauss));
+            double mass = 0;
+            for (Layer layer : layers) {
+                mass += TurnedEdge.reach(stack, layer) * layer.thickness() * layer.density();
+            }
+            pieces.add(piece(model, turned.edge(), turned.triangle(), layers, mass, gauss));
         }
     }
 
@@ -82,14 +92,23 @@ final class EndWall {
         return sum;
     }
 
-    /** Returns an edge of a triangle with foam whose end a skin closes. */
+    /**
+     * Returns an edge of a triangle with foam whose end a skin closes.
+     *
+     * @param mass of that skin, what laps over the other one counted [kg/m]
+     */
     private static Piece piece(
-            Model model, int edge, int triangle, List<Layer> skin, GaussIntegrator gauss) {
+            Model model,
+            int edge,
+            int triangle,
+            List<Layer> skin,
+            double mass,
+            GaussIntegrator gauss) {
         Section section = model.section(triangle);
         double thickness = section.laminate.foamThickness();
         double k = thickness * stiffness(skin, model.grid.onEdge(edge, 0.5));
         Piece piece = piece(model, edge, k, gauss);
-        addMass(model, edge, section, skin, piece, gauss);
+        addMass(model, edge, section, mass, piece, gauss);
         return piece;
     }
 
@@ -139,22 +158,18 @@ final class EndWall {
         }
     }
 
-    /** Adds the skin over the end as a line of mass at the middle of the foam. */
+    /** Adds the skin over the end as a line of mass at the middle of the foam, overlap and all. */
     private static void addMass(
             Model model,
             int edge,
             Section section,
-            List<Layer> skin,
+            double mass,
             Piece piece,
             GaussIntegrator gauss) {
         Unknowns unknowns = model.unknowns;
         Basis basis = model.reference.basis;
         int[] functions = unknowns.ofEdge(model.grid, edge);
         Laminate stack = section.laminate;
-        double perLength = 0;
-        for (Layer layer : skin) {
-            perLength += stack.foamThickness() * layer.thickness() * layer.density();
-        }
         double[] turn =
                 section.turn(stack.bottom(stack.innermostCore()) + stack.foamThickness() / 2);
         double[][] moved = new double[3][piece.unknowns.length];
@@ -177,7 +192,7 @@ final class EndWall {
                     at++;
                 }
             }
-            double by = perLength * gauss.getWeight(q) * Math.hypot(way[2], way[3]);
+            double by = mass * gauss.getWeight(q) * Math.hypot(way[2], way[3]);
             for (double[] one : moved) {
                 addSquare(piece.mass, one, by);
             }

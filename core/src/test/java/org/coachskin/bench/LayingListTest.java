@@ -202,9 +202,9 @@ class LayingListTest {
         assertEquals(
                 List.of(new Piece(2, 0.07, 0.24), new Piece(2, 0.07, 0.2)), rounded(strip.cut()));
         Step.Hem round = steps(job, Step.Hem.class).get(1);
-        assertEquals(0.025, round.over(), 1e-12);
-        assertEquals(0.6 * 0.025 * 2 * GLASS, round.weight().cloth(), 1e-9);
-        assertEquals(new Piece(1, 0.665, 0.95), rounded(steps(job, Step.Ply.class).get(0).cut()));
+        assertEquals(0.045, round.over(), 1e-12);
+        assertEquals(0.6 * 0.045 * 2 * GLASS, round.weight().cloth(), 1e-9);
+        assertEquals(new Piece(1, 0.685, 0.95), rounded(steps(job, Step.Ply.class).get(0).cut()));
         assertAddsUp(job);
     }
 

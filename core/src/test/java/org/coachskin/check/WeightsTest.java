@@ -109,10 +109,14 @@ class WeightsTest {
                         true);
         Weights weights = Weights.of(job);
         assertEquals(PanelCheck.brief().check(job).mass(), weights.total(), 1e-9 * weights.total());
-        // The inside skin is turned in over 15 mm of foam, all round the window.
+        // The inside skin is turned in over 15 mm of foam and 20 mm of the other skin, all round
+        // the
+        // window; its seal coat stays on the foam.
         double rim = 2 * (0.2 + 0.15) + 2 * Math.PI * 0.05;
         Weights open = Weights.of(job(job.recipes(), List.of(window), false));
-        assertEquals(rim * 0.015 * 0.3, weights.glass() - open.glass(), 1e-4 * weights.glass());
+        assertEquals(rim * 0.035 * 0.3, weights.glass() - open.glass(), 1e-4 * weights.glass());
+        assertEquals(
+                rim * 0.015 * 0.3, weights.sealCoat() - open.sealCoat(), 1e-4 * weights.sealCoat());
     }
 
     /**

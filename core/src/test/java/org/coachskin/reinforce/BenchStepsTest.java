@@ -89,6 +89,20 @@ class BenchStepsTest {
     }
 
     @Test
+    void aTurnedSkinLapsOntoTheOther() {
+        Opening opening = new Opening("porthole", ROUND, 0.5, 0.4);
+        Panel panel = Panel.flat("hatch", 1, 0.8, TWO.laminate()).withOpenings(List.of(opening));
+        assertEquals(
+                "Round the raw edge, turn the inside skin with all its plies over it and 20 mm onto"
+                        + " the outside skin: no bare foam.",
+                BenchSteps.of(
+                                panel,
+                                new Target.Hole(opening),
+                                new Measure(new Build.Nothing(), 0, true, 0))
+                        .get(1));
+    }
+
+    @Test
     void aBareSheetHasNoSkins() {
         assertEquals(
                 "On the outside, wet on wet, one 300 g ply more: round, 308 mm across, with the"
