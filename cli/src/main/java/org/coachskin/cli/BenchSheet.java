@@ -64,9 +64,9 @@ final class BenchSheet {
                                 + " "
                                 + figures.lengthName()
                                 + ", stop: "
-                                // Resin more makes a bare sheet thicker, and stiffer.
+                                // More resin makes skins thicker: it reads less.
                                 + (foam
-                                        ? "more resin or softer foam than planned."
+                                        ? "less glass or softer foam than planned."
                                         : "less glass or less resin than planned."),
                         StripDrawing.of(
                                 figures.size(strip.span()) + " between rests",

@@ -277,7 +277,7 @@ class ReportTest {
         assertFalse(bare.contains("the foam the shear"));
         assertFalse(bare.contains("shear in the foam"));
         String lid = known(LID);
-        assertTrue(lid.contains("stop: more resin or softer foam than planned."));
+        assertTrue(lid.contains("stop: less glass or softer foam than planned."));
         assertTrue(lid.contains(", the foam the shear."));
     }
 
