@@ -1,5 +1,6 @@
 package org.coachskin.cli;
 
+import java.io.FileDescriptor;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 
@@ -33,7 +34,7 @@ final class Interrupt implements AutoCloseable {
             return;
         }
         wanted = true;
-        System.err.println("Stopping: what is known so far follows.");
+        Main.print(FileDescriptor.err, "Stopping: what is known so far follows.\n");
         boolean told = false;
         try {
             told = PRINTED.await(SECONDS, TimeUnit.SECONDS);
